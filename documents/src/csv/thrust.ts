@@ -1,0 +1,135 @@
+import Papa from "papaparse";
+import { type Fault, shorten, show } from "../issue.js";
+import { findUnit, units } from "../quantity/units.js";
+
+/** A thrust curve as its file gives it, in SI units. */
+export interface CsvThrust {
+  /** [s], rising */
+  readonly times: readonly number[];
+  /** [N] */
+  readonly thrusts: readonly number[];
+}
+
+export type ReadThrust =
+  | { readonly ok: true; readonly curve: CsvThrust }
+  | { readonly ok: false; readonly faults: readonly Fault[] };
+
+interface Row {
+  readonly line: number;
+  readonly cells: readonly string[];
+}
+interface Column {
+  readonly index: number;
+  readonly factor: number;
+}
+
+const MOST_POINTS = 20_000;
+const EXAMPLE = '"0.10, 190"';
+
+/**
+ * Reads a thrust curve from comma-separated values: a time and a thrust column, by their headings or in this order.
+ *
+ * Commas, semicolons, tabs and spaces may part the columns; a decimal comma is understood where it cannot part columns.
+ * Units stand in the heading, `time (ms)`, `thrust [lbf]`; without one they are seconds and newtons. Lines that start with `#` or `//` are comments.
+ *
+ * @param text the file's text
+ * @returns times [s] and thrusts [N], or every line that is wrong
+ * @example
+ * readThrust("time,thrust\n0,0\n0.1,190\n2,0"); // { ok: true, curve: { times: [0, 0.1, 2], thrusts: [0, 190, 0] } }
+ */
+export function readThrust(text: string): ReadThrust {
+  const lines = text.replace(/^\uFEFF/, "").split(/\r\n|\n|\r/);
+  const kept = lines.map((line, index) => ({ line: index + 1, text: line.trim() })).filter((each) => !/^($|#|\/\/)/.test(each.text));
+  const delimiter = chooseDelimiter(kept.map((each) => each.text));
+  const rows: Row[] = kept.map((each) => ({ line: each.line, cells: split(each.text, delimiter) }));
+  const first = rows[0];
+  if (first === undefined) return refuse(1, "no-points", "an empty file", "lines with a time and a thrust");
+  const decimalComma = delimiter !== ",";
+  const hasHeading = first.cells.some((cell) => cell !== "" && Number.isNaN(readNumber(cell, decimalComma)));
+  const columns = hasHeading ? headed(first) : { time: { index: 0, factor: 1 }, thrust: { index: 1, factor: 1 } };
+  if ("faults" in columns) return { ok: false, faults: columns.faults };
+  return readRows(hasHeading ? rows.slice(1) : rows, columns, decimalComma);
+}
+
+function readRows(rows: readonly Row[], columns: { time: Column; thrust: Column }, decimalComma: boolean): ReadThrust {
+  const faults: Fault[] = [];
+  const times: number[] = [];
+  const thrusts: number[] = [];
+  if (rows.length > MOST_POINTS) return refuse(rows[MOST_POINTS]?.line ?? 0, "too-many-points", `${rows.length} points`, `at most ${MOST_POINTS}`);
+  for (const { line, cells } of rows) {
+    const [time, thrust] = [columns.time, columns.thrust].map(({ index, factor }) => {
+      const number = readNumber(cells[index] ?? "", decimalComma) * factor;
+      if (!Number.isFinite(number)) faults.push(atLine(line, "not-a-number", show(cells[index]), "a number", EXAMPLE));
+      return number;
+    }) as [number, number];
+    const before = times.at(-1);
+    if (time < 0) faults.push(atLine(line, "out-of-range", `${time} s`, "a time from ignition, 0 or more"));
+    if (before !== undefined && time <= before) faults.push(atLine(line, "time-not-rising", `${time} s`, `a time after ${before} s`));
+    if (thrust < 0) faults.push(atLine(line, "out-of-range", `${thrust} N`, "a thrust of 0 or more"));
+    times.push(time);
+    thrusts.push(thrust);
+    if (faults.length >= 100) break;
+  }
+  const last = rows.at(-1)?.line ?? 1;
+  if (faults.length === 0 && times.length < 2) return refuse(last, "no-points", `${times.length} points`, "at least two lines with a time and a thrust");
+  if (faults.length === 0 && !thrusts.some((thrust) => thrust > 0)) return refuse(last, "no-thrust", "no thrust above 0", "at least one thrust above 0");
+  return faults.length > 0 ? { ok: false, faults } : { ok: true, curve: { times, thrusts } };
+}
+
+/** Finds the columns by the words of their headings. */
+function headed({ line, cells }: Row): { time: Column; thrust: Column } | { faults: Fault[] } {
+  const faults: Fault[] = [];
+  const find = (words: RegExp, position: number, dimension: "time" | "force", name: string): Column => {
+    const byWord = cells.findIndex((cell) => words.test(cell.trim()));
+    const index = byWord >= 0 ? byWord : position;
+    const unit = unitOf(cells[index] ?? "", dimension);
+    if (byWord < 0 && unit === undefined) faults.push(atLine(line, "column-missing", show(cells.join(" | ")), `a heading ${name}`, '"time (s), thrust (N)"'));
+    else if (unit === null) {
+      const known = units[dimension].map((each) => each.symbol).join(", ");
+      faults.push(atLine(line, "unit-unknown", show(cells[index]), `a ${name} column in one of ${known}`, '"time (s), thrust (N)"'));
+    }
+    return { index, factor: unit ?? 1 };
+  };
+  const time = find(/^(time|t)\b/i, 0, "time", "time");
+  const thrust = find(/^(thrust|force|f)\b/i, 1, "force", "thrust");
+  return faults.length > 0 ? { faults } : { time, thrust };
+}
+
+/** The factor of the unit in a heading: undefined where none is named, null where it is not known. */
+function unitOf(heading: string, dimension: "time" | "force"): number | null | undefined {
+  const named = /[([]\s*([^)\]]*?)\s*[)\]]/.exec(heading)?.[1] ?? /^\s*(?:time|t|thrust|force|f)\s*[,/_ ]?\s*([a-z]+)\s*$/i.exec(heading)?.[1];
+  const alone = findUnit(heading.trim(), dimension);
+  if (alone !== undefined) return alone.factor;
+  if (named === undefined || named === "") return undefined;
+  return findUnit(named, dimension)?.factor ?? null;
+}
+
+/** The sign that parts most lines into the same number of columns, two or more. A comma yields to a semicolon or a tab. */
+function chooseDelimiter(lines: readonly string[]): string {
+  const sample = lines.slice(0, 50);
+  for (const delimiter of [";", "\t", "|"]) {
+    if (sample.filter((line) => line.includes(delimiter)).length > sample.length / 2) return delimiter;
+  }
+  const byComma = sample.filter((line) => line.includes(",")).length;
+  const bySpace = sample.filter((line) => /\S\s+\S/.test(line) && !/,\s/.test(line)).length;
+  return byComma === 0 || bySpace > sample.length / 2 ? " " : ",";
+}
+
+function split(line: string, delimiter: string): string[] {
+  const text = delimiter === " " ? line.replace(/\s+(?![^([]*[)\]])/g, "\t") : line;
+  const parsed = Papa.parse<string[]>(text, { delimiter: delimiter === " " ? "\t" : delimiter });
+  return (parsed.data[0] ?? []).map((cell) => cell.trim());
+}
+
+function readNumber(cell: string, decimalComma: boolean): number {
+  const text = (decimalComma ? cell.replace(",", ".") : cell).replace(/^\u2212/, "-").trim();
+  return /^[-+]?(\d+\.?\d*|\.\d+)([eE][-+]?\d{1,3})?$/.test(text) ? Number(text) : Number.NaN;
+}
+
+function atLine(line: number, code: string, found: string, accepted: string, example = ""): Fault {
+  return { path: `line ${line}`, code, found: shorten(found, 90), accepted, example };
+}
+
+function refuse(line: number, code: string, found: string, accepted: string): ReadThrust {
+  return { ok: false, faults: [atLine(line, code, found, accepted, EXAMPLE)] };
+}

@@ -1,0 +1,11 @@
+import { z } from "zod";
+import { count, head, text } from "../fields.js";
+
+/** Who flies. */
+export const flyerSchema = z.strictObject({
+  ...head("flyer"),
+  certification: count(0, 3, 1).optional().describe("Certification level, 0 for none."),
+  association: text().optional().describe("The association that certified it."),
+});
+
+export type FlyerDocument = z.infer<typeof flyerSchema>;

@@ -1,0 +1,82 @@
+import type { z } from "zod";
+import { firstVersion, type VersionChain } from "../migrate.js";
+import { type FieldDocument, fieldSchema } from "./field/schema.js";
+import { checkFlight } from "./flight/check.js";
+import { type FlightDocument, flightSchema } from "./flight/schema.js";
+import { type FlyerDocument, flyerSchema } from "./flyer/schema.js";
+import { checkLibrary } from "./library/check.js";
+import { type LibraryDocument, librarySchema } from "./library/schema.js";
+import { checkLog } from "./log/check.js";
+import { type LogDocument, logSchema } from "./log/schema.js";
+import { checkMotor } from "./motor/check.js";
+import { type MotorDocument, motorSchema } from "./motor/schema.js";
+import { checkMotorInHand } from "./motor-in-hand/check.js";
+import { type MotorInHandDocument, motorInHandSchema } from "./motor-in-hand/schema.js";
+import { checkPlan } from "./plan/check.js";
+import { type PlanDocument, planSchema } from "./plan/schema.js";
+import type { RawView } from "./raw.js";
+import { checkRocket } from "./rocket/check.js";
+import { type RocketDocument, rocketSchema } from "./rocket/schema.js";
+import { checkTool } from "./tool/check.js";
+import { type ToolDocument, toolSchema } from "./tool/schema.js";
+
+/** The document of each kind, as it is written. */
+export interface Documents {
+  readonly plan: PlanDocument;
+  readonly rocket: RocketDocument;
+  readonly motor: MotorDocument;
+  readonly "motor-in-hand": MotorInHandDocument;
+  readonly tool: ToolDocument;
+  readonly field: FieldDocument;
+  readonly flyer: FlyerDocument;
+  readonly log: LogDocument;
+  readonly flight: FlightDocument;
+  readonly library: LibraryDocument;
+}
+
+export type Kind = keyof Documents;
+/** A document of any kind, or of the kinds named. */
+export type Document<K extends Kind = Kind> = Documents[K];
+
+/** What a kind of document is made of. */
+export interface KindOfDocument {
+  readonly schema: z.ZodType;
+  readonly versions: VersionChain;
+  /** What its fields must be to each other. */
+  readonly check: (document: RawView) => void;
+  /** Fields that take a document of one of these kinds, inline or by path. */
+  readonly references: Readonly<Record<string, readonly Kind[]>>;
+}
+
+const nothingMore = () => {};
+
+function kind(schema: z.ZodType, check: (document: RawView) => void = nothingMore, references: KindOfDocument["references"] = {}): KindOfDocument {
+  return { schema, versions: firstVersion, check, references };
+}
+
+/** Every kind of document there is. */
+export const kinds: Readonly<Record<Kind, KindOfDocument>> = Object.freeze({
+  plan: kind(planSchema, checkPlan, {
+    rocket: ["rocket"],
+    motor: ["motor", "motor-in-hand"],
+    tool: ["tool"],
+    field: ["field"],
+    flyer: ["flyer"],
+  }),
+  rocket: kind(rocketSchema, checkRocket, { readyWith: ["motor"] }),
+  motor: kind(motorSchema, checkMotor),
+  "motor-in-hand": kind(motorInHandSchema, checkMotorInHand, { type: ["motor"] }),
+  tool: kind(toolSchema, checkTool),
+  field: kind(fieldSchema),
+  flyer: kind(flyerSchema),
+  log: kind(logSchema, checkLog),
+  flight: kind(flightSchema, checkFlight, { plan: ["plan"], motorInHand: ["motor-in-hand"], log: ["log"] }),
+  library: kind(librarySchema, checkLibrary),
+});
+
+export const kindNames = Object.freeze(Object.keys(kinds) as Kind[]);
+
+/** Whether a text names a kind of document. */
+export function isKind(text: unknown): text is Kind {
+  return typeof text === "string" && Object.hasOwn(kinds, text);
+}

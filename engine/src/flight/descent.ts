@@ -1,0 +1,118 @@
+import type { Vec3 } from "../math/vec3.js";
+import { canopyDragArea, fillTime } from "../packing/canopy.js";
+import type { Canopy } from "../packing/recovery.js";
+import { type Derivatives, integrate } from "./integrate.js";
+import type { FlightModel } from "./model.js";
+import { type Kinematics, speedOf } from "./trajectory.js";
+
+/** One canopy's opening on the way down. */
+export interface OpenedCanopy {
+  readonly which: "drogue" | "main";
+  /** Line stretch [s from ignition]. */
+  readonly time: number;
+  readonly height: number;
+  readonly airspeed: number;
+  /** Time the canopy needs to fill [s]. */
+  readonly fill: number;
+}
+
+/** The way down under canopies. */
+export interface Descent {
+  readonly openings: readonly OpenedCanopy[];
+  /** Where and how it lands, or null where it never does within the time limit. */
+  readonly landing: {
+    readonly time: number;
+    readonly position: Vec3;
+    /** Downward [m/s]. */
+    readonly descentSpeed: number;
+    readonly groundSpeed: number;
+    /** Kinetic energy of the whole rocket over ground [J]. */
+    readonly energy: number;
+  } | null;
+}
+
+const growth = 2;
+
+/**
+ * Follows an opened rocket to the ground.
+ *
+ * A point mass under the drag area of its canopies, each growing with the square of time over its filling time; the tube's
+ * own drag counts in full from the start. The drogue opens first where there is one, the main then at its height (at once
+ * when already below it).
+ *
+ * @param model the flight's model
+ * @param opened motion at line stretch of the first canopy
+ * @param tolerance relative
+ * @source filling: T. W. Knacke, Parachute Recovery Systems Design Manual, NWC TP 6575 (1991), 5.4, memory
+ */
+export function descend(model: FlightModel, opened: Kinematics, tolerance: number): Descent {
+  const { recovery, motor, rocket } = model.inputs;
+  const mass = model.airframe.mass + motor.loadedMass - motor.propellantMass;
+  const bodyArea = model.drag(0.05, 1e6, false) * model.area;
+  const openings: OpenedCanopy[] = [];
+  const grown: { canopy: Canopy; from: number; fill: number; full: number }[] = [];
+
+  const open = (which: "drogue" | "main", canopy: Canopy, at: { time: number; height: number; airspeed: number }): void => {
+    const fill = fillTime(canopy, at.airspeed, model.gravityAt(at.height));
+    openings.push({ which, ...at, fill });
+    grown.push({ canopy, from: at.time, fill, full: canopyDragArea(canopy) });
+  };
+  const rates: Derivatives = (t, y, out) => {
+    const air = model.airAt(y[2]!);
+    const wind = model.windAt(y[2]!);
+    const [ux, uy, uz] = [y[3]! - wind[0], y[4]! - wind[1], y[5]! - wind[2]];
+    let dragArea = bodyArea;
+    for (const c of grown) dragArea += c.full * Math.min(1, Math.max(0, (t - c.from) / c.fill)) ** growth;
+    const slow = (0.5 * air.density * Math.hypot(ux, uy, uz) * dragArea) / mass;
+    out.set([y[3]!, y[4]!, y[5]!, -slow * ux, -slow * uy, -slow * uz - model.gravityAt(y[2]!)]);
+  };
+  const airspeedOf = (y: Float64Array): number => {
+    const wind = model.windAt(y[2]!);
+    return Math.hypot(y[3]! - wind[0], y[4]! - wind[1], y[5]! - wind[2]);
+  };
+
+  let state = Float64Array.of(...opened.position, ...opened.velocity);
+  let time = opened.time;
+  const first = { time, height: opened.position[2], airspeed: opened.airspeed };
+  const { drogue, main } = recovery;
+  const mainAt = drogue === undefined ? Number.POSITIVE_INFINITY : (main.opensAt ?? Number.POSITIVE_INFINITY);
+  let mainOpen = drogue === undefined || first.height <= mainAt;
+  if (drogue !== undefined) open("drogue", drogue.canopy, first);
+  if (mainOpen) open("main", main.canopy, first);
+
+  for (;;) {
+    // the drag area has a kink where a canopy is full: steps end there
+    const kinks = grown.map((c) => c.from + c.fill).filter((t) => t > time);
+    const until = Math.min(time + 3600, ...kinks);
+    const run = integrate(rates, state, time, until, {
+      tolerance,
+      scales: [100, 100, 100, 10, 10, 10],
+      events: [
+        { name: "landing", value: (_, y) => y[2]!, direction: -1, stops: true },
+        ...(mainOpen ? [] : [{ name: "main", value: (_: number, y: Float64Array) => y[2]! - mainAt, direction: -1 as const, stops: true }]),
+      ],
+    });
+    time = run.time;
+    state = Float64Array.from(run.state);
+    const stop = run.ended === "event" ? run.hits[run.hits.length - 1]?.name : undefined;
+    if (stop === "main") {
+      mainOpen = true;
+      open("main", main.canopy, { time, height: state[2]!, airspeed: airspeedOf(state) });
+    } else if (stop === "landing") {
+      const velocity: Vec3 = [state[3]!, state[4]!, state[5]!];
+      const groundSpeed = speedOf(velocity);
+      return {
+        openings,
+        landing: {
+          time,
+          position: [state[0]!, state[1]!, state[2]!],
+          descentSpeed: -velocity[2],
+          groundSpeed,
+          energy: 0.5 * mass * groundSpeed ** 2,
+        },
+      };
+    } else if (run.ended !== "reached-end" || kinks.length === 0) {
+      return { openings, landing: null };
+    }
+  }
+}

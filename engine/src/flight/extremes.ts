@@ -1,0 +1,67 @@
+import { alignedRates } from "./aligned.js";
+import { guideRates } from "./guide.js";
+import { type DenseStep, type Derivatives, evaluateDense } from "./integrate.js";
+import type { FlightModel, Stretch } from "./model.js";
+import { pitchingRates } from "./pitching.js";
+import { kinematicsOf, type Leg, type Phase, speedOf } from "./trajectory.js";
+
+/** The right-hand side of a phase. */
+export function ratesOf(model: FlightModel, phase: Phase, stretch: Stretch): Derivatives {
+  if (phase === "guide") return guideRates(model, stretch);
+  if (phase === "pitching") return pitchingRates(model, stretch);
+  return alignedRates(model, stretch, model.options.model === "pitching");
+}
+
+type Measure = (time: number, y: Float64Array) => number;
+
+const samplesPerStep = 4;
+
+/** The largest value of a measure over the flight, refined by golden section within the best sample's neighbours. */
+function largest(legs: readonly Leg[], measureOf: (leg: Leg) => Measure): { time: number; value: number } {
+  let best = { time: 0, value: 0 };
+  for (const leg of legs) {
+    const measure = measureOf(leg);
+    const state = new Float64Array((leg.steps[0] as DenseStep).coefficients.length / 5);
+    for (const step of leg.steps) {
+      const at = (t: number): number => measure(t, evaluateDense(step, t, state));
+      for (let i = 0; i <= samplesPerStep; i++) {
+        const time = step.from + (i / samplesPerStep) * (step.to - step.from);
+        const value = at(time);
+        if (value > best.value) {
+          const width = (step.to - step.from) / samplesPerStep;
+          const refined = goldenLargest(at, Math.max(step.from, time - width), Math.min(step.to, time + width));
+          best = refined.value > value ? refined : { time, value };
+        }
+      }
+    }
+  }
+  return best;
+}
+
+function goldenLargest(f: (x: number) => number, from: number, to: number): { time: number; value: number } {
+  const ratio = (Math.sqrt(5) - 1) / 2;
+  let [low, high] = [from, to];
+  for (let i = 0; i < 50 && high - low > 1e-9; i++) {
+    const left = high - ratio * (high - low);
+    const right = low + ratio * (high - low);
+    if (f(left) > f(right)) high = right;
+    else low = left;
+  }
+  const time = 0.5 * (low + high);
+  return { time, value: f(time) };
+}
+
+/** Peak speed, acceleration and Mach number of a flight. */
+export function extremesOf(model: FlightModel, legs: readonly Leg[]) {
+  const fastest = largest(legs, (leg) => (t, y) => speedOf(kinematicsOf(model, leg.phase, t, y).velocity));
+  const fastestMach = largest(legs, (leg) => (t, y) => kinematicsOf(model, leg.phase, t, y).mach);
+  const hardest = largest(legs, (leg) => {
+    const rates = ratesOf(model, leg.phase, leg.stretch);
+    const out = new Float64Array((leg.steps[0] as DenseStep).coefficients.length / 5);
+    return (t, y) => {
+      rates(t, y, out);
+      return leg.phase === "guide" ? Math.abs(out[1]!) : Math.hypot(out[3]!, out[4]!, out[5]!);
+    };
+  });
+  return { fastest, hardest, fastestMach };
+}

@@ -1,0 +1,286 @@
+import { isSettled } from "./settle.js";
+import * as at from "./slots.js";
+import { ALIGNED, accept, carryPlace, type FastPhase, GUIDE, PITCHING, rates, record, tryStep } from "./step.js";
+import { type FastWork, mostRecords, recordSize } from "./work.js";
+
+/** What one drawn flight came to; the steps after burnout stand in the work's records. */
+export interface FastOutcome {
+  /** It left the guide and came down within the records. */
+  flew: boolean;
+  burnout: number;
+  guideExitSpeed: number;
+  apogeeTime: number;
+  apogeeHeight: number;
+  landingTime: number;
+  landingEast: number;
+  landingNorth: number;
+  /** Records in use. */
+  recordCount: number;
+  /** Right-hand sides called. */
+  calls: number;
+}
+
+export function emptyOutcome(): FastOutcome {
+  return {
+    flew: false,
+    burnout: 0,
+    guideExitSpeed: 0,
+    apogeeTime: 0,
+    apogeeHeight: 0,
+    landingTime: 0,
+    landingEast: 0,
+    landingNorth: 0,
+    recordCount: 0,
+    calls: 0,
+  };
+}
+
+const mostSteps = 20_000;
+
+/** Loads one stretch of the thrust curve, stretched in time and scaled in thrust. */
+function setStretch(w: FastWork, index: number, impulse: number, time: number): void {
+  const c = w.slots;
+  const { stretches, totalImpulse } = w.tables.model;
+  const s = stretches[index]!;
+  c[at.STRETCH_FROM] = s.from * time;
+  c[at.STRETCH_TO] = index === stretches.length - 1 ? s.to : s.to * time;
+  c[at.THRUST] = (s.thrust * impulse) / time;
+  c[at.THRUST_SLOPE] = (s.slope * impulse) / (time * time);
+  c[at.SPENT0] = s.impulse / totalImpulse;
+  c[at.SPENT1] = s.thrust / (totalImpulse * time);
+  c[at.SPENT2] = (0.5 * s.slope) / (totalImpulse * time * time);
+  c[at.THRUSTING] = s.thrusting ? 1 : 0;
+}
+
+/** Value of a recorded component (0 height, 1 to 3 velocity) at a share of its step. */
+export function recorded(records: Float64Array, offset: number, component: number, share: number): number {
+  const o = offset + 4 + 5 * component;
+  const rest = 1 - share;
+  return (
+    records[o]! +
+    share * (records[o + 1]! + rest * (records[o + 2]! + share * (records[o + 3]! + rest * records[o + 4]!)))
+  );
+}
+
+/** Share of a step at which a recorded component falls through a level: its ends lie on either side. */
+export function recordedFall(records: Float64Array, offset: number, component: number, level: number): number {
+  let low = 0;
+  let high = 1;
+  let valueLow = recorded(records, offset, component, 0) - level;
+  let valueHigh = recorded(records, offset, component, 1) - level;
+  for (let i = 0; i < 60 && high - low > 1e-9; i++) {
+    const guess = i % 3 === 2 ? 0.5 * (low + high) : low + ((high - low) * valueLow) / (valueLow - valueHigh);
+    const share = guess > low && guess < high ? guess : 0.5 * (low + high);
+    const value = recorded(records, offset, component, share) - level;
+    if (value === 0) return share;
+    if (value > 0) {
+      low = share;
+      valueLow = value;
+      if (i % 3 === 0) valueHigh *= 0.5;
+    } else {
+      high = share;
+      valueHigh = value;
+    }
+  }
+  return 0.5 * (low + high);
+}
+
+/**
+ * Flies one draw, unopened, from ignition to the ground, at a loose tolerance; the plain `fly` is its judge in the tests.
+ *
+ * @param w memory set up by `setDraw`
+ * @param impulse factor on thrust
+ * @param time factor on the burn's times
+ * @param tolerance relative tolerance of each step
+ * @param out filled and returned
+ */
+export function fastFlight(w: FastWork, impulse: number, time: number, tolerance: number, out: FastOutcome): FastOutcome {
+  const { slots: c, y, k, place, records, tables } = w;
+  const { stretches, burn, options } = tables.model;
+  const stretchCount = stretches.length;
+  out.flew = false;
+  out.recordCount = 0;
+  out.burnout = burn.end * time;
+  out.calls = 0;
+
+  let index = 0;
+  let t = 0;
+  const frameMass = c[at.FRAME_MASS]!;
+  for (; index < stretchCount; index++) {
+    setStretch(w, index, impulse, time);
+    const from = c[at.STRETCH_FROM]!;
+    const span = c[at.STRETCH_TO]! - from;
+    const pull = (dt: number): number =>
+      c[at.THRUST]! +
+      dt * c[at.THRUST_SLOPE]! -
+      (frameMass + c[at.MOTOR_LOADED]! - c[at.PROPELLANT]! * (c[at.SPENT0]! + dt * (c[at.SPENT1]! + dt * c[at.SPENT2]!))) *
+        c[at.GRAVITY0]! *
+        c[at.GUIDE_UP]!;
+    if (pull(0) > 0) {
+      t = from;
+      break;
+    }
+    if (pull(span) > 0) {
+      let low = 0;
+      let high = span;
+      for (let i = 0; i < 40; i++) {
+        const middle = 0.5 * (low + high);
+        if (pull(middle) > 0) high = middle;
+        else low = middle;
+      }
+      t = from + high;
+      break;
+    }
+  }
+  if (index === stretchCount) return out;
+
+  let phase: FastPhase = GUIDE;
+  let pastApogee = false;
+  let recordCount = 0;
+  y[0] = 0;
+  y[1] = 0;
+  place[0] = 0;
+  place[1] = 0;
+  rates(w, phase, t, y, 0);
+  let h = 0.02;
+  let tries = 0;
+  let recording = false;
+  for (let steps = 0; steps < mostSteps; steps++) {
+    const to = c[at.STRETCH_TO]!;
+    const rest = to - t;
+    const last = h * 1.01 >= rest;
+    // two equal steps rather than a long one and a stub
+    const length = last ? rest : h * 2 > rest ? 0.5 * rest : h;
+    const error = tryStep(w, phase, t, length, tolerance);
+    tries += 1;
+    if (!(error <= 1)) {
+      if (!(error < 1e300)) h = length * 0.2;
+      else h = length * Math.max(0.2, 0.9 * Math.exp(-0.2 * Math.log(error)));
+      if (h < 1e-9) break;
+      continue;
+    }
+    const grow = error < 1e-4 ? 4 : Math.min(4, 0.9 * Math.exp(-0.2 * Math.log(error)));
+    const nextH = length * grow;
+    if (phase === GUIDE) {
+      if (w.next[0]! >= c[at.TRAVEL]!) {
+        const share = guideExitShare(w, length);
+        const speed = guideSpeed(w, length, share);
+        t += share * length;
+        out.guideExitSpeed = speed;
+        const travel = c[at.TRAVEL]!;
+        y[0] = travel * c[at.GUIDE_UP]!;
+        place[0] = travel * c[at.GUIDE_EAST]!;
+        place[1] = travel * c[at.GUIDE_NORTH]!;
+        y[1] = speed * c[at.GUIDE_EAST]!;
+        y[2] = speed * c[at.GUIDE_NORTH]!;
+        y[3] = speed * c[at.GUIDE_UP]!;
+        y[4] = c[at.GUIDE_EAST]!;
+        y[5] = c[at.GUIDE_NORTH]!;
+        y[6] = c[at.GUIDE_UP]!;
+        y[7] = 0;
+        y[8] = 0;
+        y[9] = 0;
+        phase = options.model === "pitching" && !(options.handOver && isSettled(w, t)) ? PITCHING : ALIGNED;
+        h = Math.min(0.03, Math.max(1e-4, to - t));
+        if (to - t < 1e-12) {
+          index += 1;
+          setStretch(w, index, impulse, time);
+        }
+        rates(w, phase, t, y, 0);
+        continue;
+      }
+      if (w.next[1]! < 0) break;
+    } else {
+      if (recording) {
+        if (recordCount >= mostRecords) break;
+        record(w, recordCount, t, length);
+        recordCount += 1;
+      }
+      if (w.next[0]! < 0) {
+        if (!recording) break;
+        const offset = (recordCount - 1) * recordSize;
+        const share = recordedFall(records, offset, 0, 0);
+        out.landingTime = t + share * length;
+        out.landingEast = placeAt(records, offset, 0, share);
+        out.landingNorth = placeAt(records, offset, 1, share);
+        out.flew = true;
+        if (!pastApogee) noteApogee(w, recordCount - 1, out);
+        break;
+      }
+      carryPlace(w, length);
+    }
+    const turned = !pastApogee && phase !== GUIDE && w.next[3]! < 0;
+    if (turned) {
+      pastApogee = true;
+      if (recording) noteApogee(w, recordCount - 1, out);
+      else {
+        out.apogeeTime = t + length;
+        out.apogeeHeight = w.next[0]!;
+      }
+    }
+    t = last ? to : t + length;
+    accept(w, phase);
+    h = nextH;
+    if (last) {
+      index += 1;
+      if (index >= stretchCount) break;
+      setStretch(w, index, impulse, time);
+      recording = recording || t >= out.burnout - 1e-12;
+      h = Math.min(nextH, Math.max(h, 1e-3));
+      if (phase === PITCHING && (pastApogee || (options.handOver && isSettled(w, t)))) phase = ALIGNED;
+      rates(w, phase, t, y, 0);
+    } else if (phase === PITCHING && (turned || (options.handOver && isSettled(w, t)))) {
+      phase = ALIGNED;
+      rates(w, phase, t, y, 0);
+    }
+  }
+  out.recordCount = recordCount;
+  out.calls = tries * 6;
+  return out;
+}
+
+/** Cubic through both ends of a guide step: share at which the rocket leaves. */
+function guideExitShare(w: FastWork, h: number): number {
+  const travel = w.slots[at.TRAVEL]!;
+  let low = 0;
+  let high = 1;
+  for (let i = 0; i < 40 && high - low > 1e-10; i++) {
+    const middle = 0.5 * (low + high);
+    if (guideWay(w, h, middle) >= travel) high = middle;
+    else low = middle;
+  }
+  return 0.5 * (low + high);
+}
+
+function guideWay(w: FastWork, h: number, s: number): number {
+  const { y, next } = w;
+  const r = 1 - s;
+  return r * r * ((1 + 2 * s) * y[0]! + s * h * y[1]!) + s * s * ((1 + 2 * r) * next[0]! - r * h * next[1]!);
+}
+
+function guideSpeed(w: FastWork, h: number, s: number): number {
+  const { y, next, k } = w;
+  const r = 1 - s;
+  const end = 6 * 10;
+  return r * r * ((1 + 2 * s) * y[1]! + s * h * k[1]!) + s * s * ((1 + 2 * r) * next[1]! - r * h * k[end + 1]!);
+}
+
+/** Place over ground at a share of a recorded step: three-point Gauss over the recorded velocity, exact for it. */
+function placeAt(records: Float64Array, offset: number, axis: 0 | 1, share: number): number {
+  const half = 0.5 * share;
+  const reach = half * Math.sqrt(0.6);
+  const sum =
+    (5 * recorded(records, offset, 1 + axis, half - reach) +
+      8 * recorded(records, offset, 1 + axis, half) +
+      5 * recorded(records, offset, 1 + axis, half + reach)) /
+    18;
+  return records[offset + 2 + axis]! + sum * share * records[offset + 1]!;
+}
+
+function noteApogee(w: FastWork, index: number, out: FastOutcome): void {
+  const { records } = w;
+  const offset = index * recordSize;
+  const share = recorded(records, offset, 3, 0) > 0 ? recordedFall(records, offset, 3, 0) : 0;
+  out.apogeeTime = records[offset]! + share * records[offset + 1]!;
+  out.apogeeHeight = recorded(records, offset, 0, share);
+}

@@ -1,0 +1,67 @@
+import { settledSwing } from "../hand-over.js";
+import * as at from "./slots.js";
+import type { FastWork } from "./work.js";
+
+/** Has the swing settled? The same measure as `swingLeft`, from the tables. */
+export function isSettled(w: FastWork, t: number): boolean {
+  const { slots: c, y, air, wind, aero, aeroStride: stride } = w;
+  const z = y[0]!;
+  const vz = y[3]!;
+  const dt = t - c[at.STRETCH_FROM]!;
+  const spent = c[at.SPENT0]! + dt * (c[at.SPENT1]! + dt * c[at.SPENT2]!);
+  const motorMass = c[at.MOTOR_LOADED]! - c[at.PROPELLANT]! * spent;
+  const frameMass = c[at.FRAME_MASS]!;
+  const mass = frameMass + motorMass;
+  const apart = c[at.MOTOR_CENTRE]! - c[at.FRAME_BALANCE]!;
+  const balance = c[at.FRAME_BALANCE]! + (motorMass / mass) * apart;
+  const inertia = c[at.FRAME_INERTIA]! + motorMass * c[at.MOTOR_GYRATION]! + ((frameMass * motorMass) / mass) * apart * apart;
+
+  const airCell = Math.min(Math.max(z, 0) * c[at.INVERSE_AIR_STEP]!, c[at.LAST_AIR_CELL]!) | 0;
+  const density = air[2 * airCell]!;
+  let cell = c[at.LAST_WIND_CELL]!;
+  let part = 1;
+  let perHeight = 0;
+  if (z > 0 && z < c[at.WIND_TOP]!) {
+    const place = Math.sqrt(Math.sqrt(z)) * c[at.WIND_SCALE]!;
+    cell = Math.min(place | 0, cell);
+    part = place - cell;
+    perHeight = place / (4 * z);
+  }
+  cell *= 2;
+  const riseEast = wind[cell + 2]! - wind[cell]!;
+  const riseNorth = wind[cell + 3]! - wind[cell + 1]!;
+  const ux = y[1]! - wind[cell]! - part * riseEast;
+  const uy = y[2]! - wind[cell + 1]! - part * riseNorth;
+  const speed2 = ux * ux + uy * uy + vz * vz;
+  const speed = Math.sqrt(speed2);
+
+  const node = (Math.min(speed * air[2 * airCell + 1]! * c[at.INVERSE_MACH_STEP]!, c[at.LAST_MACH_CELL]!) | 0) * stride;
+  const slope = aero[node]!;
+  const moment = aero[node + 1]! - slope * balance;
+  const pressureArea = 0.5 * density * speed2 * c[at.AREA]!;
+  if (!(moment > 0 && pressureArea > 0)) return false;
+  const damping = aero[node + 2]! - balance * (2 * aero[node + 1]! - balance * slope);
+  const jetArm = c[at.MOTOR_AFT]! - balance;
+  const jet = c[at.PROPELLANT]! * (c[at.SPENT1]! + 2 * dt * c[at.SPENT2]!) * jetArm * jetArm;
+  const lag = damping / (speed * moment) + jet / (pressureArea * moment);
+  const thrust = c[at.THRUST]! + dt * c[at.THRUST_SLOPE]!;
+  const resistance = (thrust * lag + pressureArea * (slope * lag - moment / speed)) / mass;
+  const frequency2 = (pressureArea * moment) / inertia;
+
+  const gx = -riseEast * perHeight * vz;
+  const gy = -riseNorth * perHeight * vz;
+  const gz = -(c[at.GRAVITY0]! + z * c[at.GRAVITY1]!);
+  const alongPath = (gx * ux + gy * uy + gz * vz) / speed2;
+  const perTurn = 1 / (speed + resistance);
+  const nx = (gx - alongPath * ux) * perTurn;
+  const ny = (gy - alongPath * uy) * perTurn;
+  const nz = (gz - alongPath * vz) * perTurn;
+  const ex = y[4]! - ux / speed + lag * nx;
+  const ey = y[5]! - uy / speed + lag * ny;
+  const ez = y[6]! - vz / speed + lag * nz;
+  const rx = y[7]! - nx;
+  const ry = y[8]! - ny;
+  const rz = y[9]! - nz;
+  const swing2 = ex * ex + ey * ey + ez * ez + (rx * rx + ry * ry + rz * rz) / frequency2;
+  return swing2 < settledSwing * settledSwing;
+}

@@ -1,0 +1,50 @@
+/**
+ * Places of the hot loop's numbers in its one Float64Array: doubles kept there are neither boxed nor chased through scopes.
+ *
+ * A draw's constants first, then those of the current stretch of the thrust curve.
+ */
+export const AREA = 0;
+/** Half the reference area times the drag scale. */
+export const HALF_DRAG_AREA = 1;
+export const GRAVITY0 = 2;
+export const GRAVITY1 = 3;
+export const GRAVITY2 = 4;
+/** Airframe with ballast: mass, balance, inertia about it. */
+export const FRAME_MASS = 5;
+export const FRAME_BALANCE = 6;
+export const FRAME_INERTIA = 7;
+export const MOTOR_CENTRE = 8;
+export const MOTOR_AFT = 9;
+export const MOTOR_LOADED = 10;
+export const PROPELLANT = 11;
+/** Squared radius of gyration of the motor about its own centre. */
+export const MOTOR_GYRATION = 12;
+export const INVERSE_AIR_STEP = 13;
+export const LAST_AIR_CELL = 14;
+export const WIND_TOP = 15;
+export const WIND_SCALE = 16;
+export const LAST_WIND_CELL = 17;
+export const INVERSE_MACH_STEP = 18;
+export const LAST_MACH_CELL = 19;
+export const INVERSE_DRAG_HEIGHT = 20;
+export const LAST_DRAG_ROW = 21;
+/** Cross-flow: area times coefficient over the reference area; place. */
+export const CROSS_FLOW = 22;
+export const CROSS_FLOW_AT = 23;
+export const GUIDE_EAST = 24;
+export const GUIDE_NORTH = 25;
+export const GUIDE_UP = 26;
+export const TRAVEL = 27;
+
+export const STRETCH_FROM = 28;
+export const STRETCH_TO = 29;
+export const THRUST = 30;
+export const THRUST_SLOPE = 31;
+/** Share of the propellant spent: s0 + dt (s1 + dt s2). */
+export const SPENT0 = 32;
+export const SPENT1 = 33;
+export const SPENT2 = 34;
+/** 1 before the thrust curve's last point, else 0. */
+export const THRUSTING = 35;
+
+export const slotCount = 36;

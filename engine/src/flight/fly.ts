@@ -1,0 +1,146 @@
+import { alignedSize } from "./aligned.js";
+import { extremesOf, ratesOf } from "./extremes.js";
+import { pullAtRest } from "./guide.js";
+import { settledSwing, swingLeft } from "./hand-over.js";
+import type { FlightInputs } from "./inputs.js";
+import { type EventSpec, type Integration, integrate } from "./integrate.js";
+import { type FlightModel, prepareFlight, type Stretch } from "./model.js";
+import { type FlightOptions, resolveFlightOptions } from "./options.js";
+import { pitchingSize } from "./pitching.js";
+import { rootBetween } from "../math/root.js";
+import type { FlightEnd, FlightResult } from "./result.js";
+import { type Kinematics, kinematicsOf, type Leg, type Phase, trajectoryAt } from "./trajectory.js";
+
+const scales: Readonly<Record<Phase, readonly number[]>> = {
+  guide: [1, 10],
+  pitching: [100, 100, 100, 10, 10, 10, 1, 1, 1, 1, 1, 1],
+  aligned: [100, 100, 100, 10, 10, 10],
+};
+
+/** First moment at which the thrust carries the weight, or null. */
+function liftOffTime(model: FlightModel): number | null {
+  for (const stretch of model.stretches) {
+    const pull = (t: number): number => pullAtRest(model, stretch, t);
+    if (pull(stretch.from) > 0) return stretch.from;
+    if (pull(stretch.to) > 0) return rootBetween(pull, stretch.from, stretch.to, 1e-12);
+  }
+  return null;
+}
+
+/**
+ * Flies one rocket once, unopened, from ignition to the ground, with dense output.
+ *
+ * The guide phase, then the pitching model until the swing has settled (by apogee at the latest), then nose-first with the
+ * trim of the turning path; or, with `model: "aligned"`, along the airflow at once. Events are roots, found to 1e-9 s.
+ * The result never throws for a flight that goes badly: `ended` says how it ended.
+ *
+ * @param inputs SI units, as checked by `flightIssues`
+ * @param options see `FlightOptions`; the resolved set is in the result
+ * @source equations in docs/models.md
+ * @example
+ * fly(inputs).events.apogee?.position[2]; // height of the top [m]
+ */
+export function fly(inputs: FlightInputs, options: FlightOptions = {}): FlightResult {
+  const resolved = resolveFlightOptions(options);
+  const model = prepareFlight(inputs, resolved);
+  const legs: Leg[] = [];
+  const events: { -readonly [K in keyof FlightResult["events"]]: FlightResult["events"][K] } = {
+    liftOff: null,
+    guideExit: null,
+    burnout: null,
+    handOver: null,
+    apogee: null,
+    landing: null,
+  };
+  let calls = 0;
+  const finish = (ended: FlightEnd): FlightResult => {
+    const peaks = legs.length > 0 ? extremesOf(model, legs) : null;
+    const at = (time: number): Kinematics => trajectoryAt(model, legs, time);
+    return {
+      ended,
+      options: resolved,
+      model,
+      events,
+      fastest: {
+        time: peaks?.fastest.time ?? 0,
+        speed: peaks?.fastest.value ?? 0,
+        mach: peaks === null ? 0 : at(peaks.fastest.time).mach,
+      },
+      hardest: { time: peaks?.hardest.time ?? 0, acceleration: peaks?.hardest.value ?? 0 },
+      highestMach: peaks?.fastestMach.value ?? 0,
+      legs,
+      calls,
+      at,
+    };
+  };
+
+  const liftOff = liftOffTime(model);
+  if (liftOff === null) return finish("never-lifted");
+  let phase: Phase = "guide";
+  let time = liftOff;
+  let state = Float64Array.of(0, 0);
+  events.liftOff = kinematicsOf(model, phase, time, state);
+
+  for (const stretch of model.stretches) {
+    if (stretch.to <= time) continue;
+    for (;;) {
+      const run: Integration = integrate(ratesOf(model, phase, stretch), state, time, stretch.to, {
+        tolerance: resolved.tolerance,
+        scales: scales[phase],
+        events: eventsOf(model, stretch, phase, events.apogee !== null),
+      });
+      calls += run.calls;
+      if (run.steps.length > 0) legs.push({ phase, stretch, steps: run.steps });
+      time = run.time;
+      state = Float64Array.from(run.state);
+      if (run.ended !== "event" && run.ended !== "reached-end") return finish(run.ended);
+      const now = kinematicsOf(model, phase, time, state);
+      const stop = run.ended === "event" ? run.hits[run.hits.length - 1]?.name : undefined;
+      if (stop === "fell back") return finish("never-left-guide");
+      if (stop === "landing") {
+        events.landing = now;
+        return finish("landed");
+      }
+      if (stop === "apogee") events.apogee = now;
+      if (stop === "guideExit") {
+        events.guideExit = now;
+        phase = resolved.model === "pitching" ? "pitching" : "aligned";
+        state = freeState(now, phase);
+      }
+      const settled =
+        stop === "settled" ||
+        stop === "apogee" ||
+        (stop === "guideExit" && resolved.handOver && swingLeft(model, stretch, time, state) < settledSwing);
+      if (settled && phase === "pitching") {
+        events.handOver = now;
+        phase = "aligned";
+        state = freeState(now, phase);
+      }
+      if (time >= stretch.to) break;
+    }
+    if (time === model.burn.end) events.burnout = kinematicsOf(model, phase, time, state);
+  }
+  return finish("time-limit");
+}
+
+function freeState(now: Kinematics, phase: Phase): Float64Array<ArrayBuffer> {
+  const state = new Float64Array(phase === "pitching" ? pitchingSize : alignedSize);
+  state.set(now.position, 0);
+  state.set(now.velocity, 3);
+  if (phase === "pitching") state.set(now.axis, 6);
+  return state;
+}
+
+function eventsOf(model: FlightModel, stretch: Stretch, phase: Phase, pastApogee: boolean): EventSpec[] {
+  const { travel } = model.inputs.guide;
+  if (phase === "guide")
+    return [
+      { name: "guideExit", value: (_, y) => y[0]! - travel, direction: 1, stops: true },
+      { name: "fell back", value: (_, y) => y[1]! + 1e-3, direction: -1, stops: true },
+    ];
+  const events: EventSpec[] = [{ name: "landing", value: (_, y) => y[2]!, direction: -1, stops: true }];
+  if (!pastApogee) events.push({ name: "apogee", value: (_, y) => y[5]!, direction: -1, stops: true });
+  if (phase === "pitching" && model.options.handOver)
+    events.push({ name: "settled", value: (t, y) => swingLeft(model, stretch, t, y) - settledSwing, direction: -1, stops: true });
+  return events;
+}

@@ -1,0 +1,113 @@
+import { fieldAir } from "../air/at-field.js";
+import type { Air } from "../air/field-air.js";
+import { fieldGravity } from "../air/gravity.js";
+import type { Vec3 } from "../math/vec3.js";
+import { type Burn, burnOf } from "../motor/burn.js";
+import { prepareImpulse } from "../motor/impulse.js";
+import { type BodyLift, bodyLift } from "../rocket/body-lift.js";
+import { dragCoefficient } from "../rocket/drag-table.js";
+import { airframeWithBallast, loadedAt, type MassState } from "../rocket/mass.js";
+import type { Part } from "../rocket/normal-force/parts.js";
+import { partsWithStatedCp } from "../rocket/normal-force/stated-cp.js";
+import { windAt } from "../wind/wind-at.js";
+import type { FlightInputs } from "./inputs.js";
+import type { ResolvedFlightOptions } from "./options.js";
+
+/** A stretch of time in which the thrust is linear. */
+export interface Stretch {
+  readonly from: number;
+  readonly to: number;
+  /** Thrust at `from` [N] and its change per second. */
+  readonly thrust: number;
+  readonly slope: number;
+  /** Impulse spent at `from` [N s]. */
+  readonly impulse: number;
+  /** Before the thrust curve's last point. */
+  readonly thrusting: boolean;
+}
+
+/** Everything that the right-hand sides need, prepared once a flight. */
+export interface FlightModel {
+  readonly inputs: FlightInputs;
+  readonly options: ResolvedFlightOptions;
+  /** Reference area [m²]. */
+  readonly area: number;
+  readonly burn: Burn;
+  /** Stretches from ignition to the time limit. */
+  readonly stretches: readonly Stretch[];
+  readonly airAt: (z: number) => Air;
+  readonly windAt: (z: number) => Vec3;
+  readonly gravityAt: (z: number) => number;
+  readonly parts: readonly Part[];
+  readonly bodyLift: BodyLift | null;
+  readonly drag: (mach: number, reynoldsPerMetre: number, thrusting: boolean) => number;
+  /** Unit vector along the guide. */
+  readonly guideDirection: Vec3;
+  readonly airframe: MassState;
+  readonly totalImpulse: number;
+}
+
+/** Thrust at a time in a stretch [N]. */
+export function thrustIn(stretch: Stretch, t: number): number {
+  return stretch.thrust + stretch.slope * (t - stretch.from);
+}
+
+/** Mass, balance point and inertia at a time in a stretch, with the propellant flow [kg/s]. */
+export function massIn(model: FlightModel, stretch: Stretch, t: number): MassState & { readonly flow: number } {
+  const { motor, rocket } = model.inputs;
+  const dt = t - stretch.from;
+  const spent = (stretch.impulse + dt * (stretch.thrust + 0.5 * stretch.slope * dt)) / model.totalImpulse;
+  const loaded = loadedAt(
+    model.airframe,
+    { aftAt: rocket.mount.motorAftAt, length: motor.length, diameter: motor.diameter },
+    motor.loadedMass - motor.propellantMass * Math.min(1, spent),
+  );
+  return { ...loaded, flow: (motor.propellantMass * thrustIn(stretch, t)) / model.totalImpulse };
+}
+
+function stretchesOf(inputs: FlightInputs, burnout: number, timeLimit: number): Stretch[] {
+  const { times, thrusts } = inputs.motor.thrust;
+  const impulse = prepareImpulse(inputs.motor.thrust);
+  const last = times[times.length - 1] as number;
+  const knots = [...new Set([0, ...times, burnout, timeLimit])].filter((t) => t <= timeLimit).sort((a, b) => a - b);
+  const stretches: Stretch[] = [];
+  for (let i = 0; i + 1 < knots.length; i++) {
+    const from = knots[i] as number;
+    const to = knots[i + 1] as number;
+    const after = times.findIndex((t) => t > from);
+    const burning = after > 0;
+    const [t0, t1] = burning ? [times[after - 1] as number, times[after] as number] : [0, 1];
+    const [f0, f1] = burning ? [thrusts[after - 1] as number, thrusts[after] as number] : [0, 0];
+    const slope = (f1 - f0) / (t1 - t0);
+    stretches.push({ from, to, thrust: f0 + slope * (from - t0), slope, impulse: impulse.at(from), thrusting: from < last });
+  }
+  return stretches;
+}
+
+/** Prepares a flight: tables of nothing yet, only closures over the exact formulas. */
+export function prepareFlight(inputs: FlightInputs, options: ResolvedFlightOptions): FlightModel {
+  const { rocket, motor, guide } = inputs;
+  const burn = burnOf(motor.thrust);
+  const gravity = fieldGravity(inputs.air);
+  const { gravity: constant } = options;
+  return {
+    inputs,
+    options,
+    area: (Math.PI * rocket.diameter ** 2) / 4,
+    burn,
+    stretches: stretchesOf(inputs, burn.end, options.timeLimit),
+    airAt: fieldAir(inputs.air),
+    windAt: windAt(inputs.wind),
+    gravityAt: constant === null ? gravity.at : () => constant,
+    parts: partsWithStatedCp(rocket),
+    bodyLift: options.bodyLift ? bodyLift(rocket) : null,
+    drag: dragCoefficient(rocket, motor),
+    guideDirection: [
+      Math.sin(guide.tilt) * Math.sin(guide.toward),
+      Math.sin(guide.tilt) * Math.cos(guide.toward),
+      Math.cos(guide.tilt),
+    ],
+    airframe: airframeWithBallast(rocket, inputs.ballast),
+    totalImpulse: burn.totalImpulse,
+  };
+}

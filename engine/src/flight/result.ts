@@ -1,0 +1,32 @@
+import type { FlightModel } from "./model.js";
+import type { ResolvedFlightOptions } from "./options.js";
+import type { Kinematics, Leg } from "./trajectory.js";
+
+export type FlightEnd = "landed" | "never-lifted" | "never-left-guide" | "time-limit" | "not-finite" | "step-too-small" | "too-many-steps";
+
+/** One unopened flight, from ignition to the ground. */
+export interface FlightResult {
+  readonly ended: FlightEnd;
+  /** The options as they were used: with the inputs they repeat the flight. */
+  readonly options: ResolvedFlightOptions;
+  readonly model: FlightModel;
+  readonly events: {
+    readonly liftOff: Kinematics | null;
+    readonly guideExit: Kinematics | null;
+    readonly burnout: Kinematics | null;
+    readonly handOver: Kinematics | null;
+    readonly apogee: Kinematics | null;
+    readonly landing: Kinematics | null;
+  };
+  /** Highest speed over ground. */
+  readonly fastest: { readonly time: number; readonly speed: number; readonly mach: number };
+  /** Highest acceleration over ground. */
+  readonly hardest: { readonly time: number; readonly acceleration: number };
+  readonly highestMach: number;
+  /** Largest angle of attack from 0.5 s after guide exit to hand-over or apogee [rad]: the first swing is not in it. */
+  readonly legs: readonly Leg[];
+  /** Right-hand sides called. */
+  readonly calls: number;
+  /** Motion at any time of the flight. */
+  readonly at: (time: number) => Kinematics;
+}

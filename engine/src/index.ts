@@ -1,0 +1,10 @@
+export type { Air, FieldAir } from "./air/field-air.js";
+export type { CutSoFar, CuttingTool, DecisionInputs, FieldLimits, Limits, Removal, WeatherRange } from "./decision/inputs.js";
+export type { FlightInputs, Guide } from "./flight/inputs.js";
+export { InputError, type Issue } from "./issues.js";
+export type { Vec3 } from "./math/vec3.js";
+export type { DelayClock, DelayElement, Motor, ThrustCurve } from "./motor/motor.js";
+export type { Canopy, CanopyShape, Recovery } from "./packing/recovery.js";
+export type { Ballast, DragSource, FinEdge, FinSet, FinShape, Fitting, InertiaSource, Nose, NoseShape, Rocket, Transition } from "./rocket/rocket.js";
+export type { Spread } from "./spread/spread.js";
+export type { AloftWind, PowerLawWind, WindProfile } from "./wind/profile.js";
