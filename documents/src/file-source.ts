@@ -4,7 +4,9 @@ export type FileFailure = "missing" | "too-large" | "not-a-file" | "not-allowed"
 /** Where files come from: a disk, a browser's store, or memory. */
 export interface FileSource {
   /** Reads a whole file; files above `LARGEST_FILE` may be refused without reading them. */
-  read(path: string): Promise<{ readonly ok: true; readonly bytes: Uint8Array } | { readonly ok: false; readonly reason: FileFailure }>;
+  read(
+    path: string,
+  ): Promise<{ readonly ok: true; readonly bytes: Uint8Array } | { readonly ok: false; readonly reason: FileFailure }>;
   /** The path of a file that another file names relative to itself. */
   resolve(base: string, relative: string): string;
 }
@@ -44,6 +46,7 @@ interface Encoder {
 /** Part of every browser and of Node; named here since this package is typed for neither. */
 const { TextEncoder } = globalThis as unknown as { readonly TextEncoder: new () => Encoder };
 
-function utf8(text: string): Uint8Array {
+/** A text as UTF-8 bytes. */
+export function utf8(text: string): Uint8Array {
   return new TextEncoder().encode(text);
 }

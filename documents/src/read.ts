@@ -17,7 +17,13 @@ export interface ReadOptions {
 
 /** A document that was read, or why it was not. The text is kept as it is in either case. */
 export type Read<D = Document> =
-  | { readonly state: "ready"; readonly document: D; readonly kind: Kind; readonly raw: Raw; readonly issues: readonly [] }
+  | {
+      readonly state: "ready";
+      readonly document: D;
+      readonly kind: Kind;
+      readonly raw: Raw;
+      readonly issues: readonly [];
+    }
   | {
       /** `invalid`: its fields are wrong; `newer`: made by a newer version; `unreadable`: no JSON object at all. */
       readonly state: "invalid" | "newer" | "unreadable";
@@ -65,7 +71,13 @@ export function readValue(value: unknown, options: ReadOptions, faults: readonly
     return { state, kind, raw, issues: unique(found).map((fault) => ({ file: options.file, ...fault })) };
   };
   if (!isObject(value)) {
-    found.push({ path: "", code: "wrong-type", found: show(value), accepted: "a document, which is an object", example: '{ "kind": "rocket", … }' });
+    found.push({
+      path: "",
+      code: "wrong-type",
+      found: show(value),
+      accepted: "a document, which is an object",
+      example: '{ "kind": "rocket", … }',
+    });
     return finish("unreadable");
   }
   const kind = kindOf(value, options.kinds ?? kindNames, found);
@@ -89,8 +101,13 @@ function kindOf(value: Raw, fitting: readonly Kind[], faults: Fault[]): Kind | u
   if (isKind(kind) && fitting.includes(kind)) return kind;
   const near = typeof kind === "string" ? nearestName(kind, fitting) : undefined;
   const code = kind === undefined ? "missing" : isKind(kind) ? "wrong-kind" : "wrong-choice";
-  const accepted = near === undefined ? oneOf(fitting) : `${oneOf(fitting)}; did you mean \`${near}\`?`;
-  faults.push({ path: "kind", code, found: show(kind), accepted, example: JSON.stringify(near ?? fitting[0]) });
+  faults.push({
+    path: "kind",
+    code,
+    found: show(kind),
+    accepted: oneOf(fitting),
+    example: JSON.stringify(near ?? fitting[0]),
+  });
   return undefined;
 }
 
@@ -98,8 +115,14 @@ function kindOf(value: Raw, fitting: readonly Kind[], faults: Fault[]): Kind | u
 function raiseVersions(value: Raw, kind: Kind, path: string, faults: Fault[]): { document: Raw; newer: boolean } {
   const migrated = migrate(value, kinds[kind].versions);
   if (migrated.kind === "newer") {
-    const accepted = `version ${migrated.current} or older: it was made by a newer version of this program`;
-    faults.push({ path: path === "" ? "version" : `${path}.version`, code: "newer-version", found: String(migrated.version), accepted, example: "" });
+    const accepted = `version ${migrated.current} or older`;
+    faults.push({
+      path: path === "" ? "version" : `${path}.version`,
+      code: "newer-version",
+      found: String(migrated.version),
+      accepted,
+      example: "",
+    });
     return { document: value, newer: true };
   }
   let document = migrated.kind === "current" ? migrated.document : value;
@@ -120,7 +143,8 @@ function raiseVersions(value: Raw, kind: Kind, path: string, faults: Fault[]): {
 function unique(faults: readonly Fault[]): Fault[] {
   const seen = new Set<string>();
   return faults.filter((fault) => {
-    const key = fault.code === "unknown-field" || fault.code === "duplicate-key" ? `${fault.code} ${fault.path}` : fault.path;
+    const key =
+      fault.code === "unknown-field" || fault.code === "duplicate-key" ? `${fault.code} ${fault.path}` : fault.path;
     const first = fault.path === "" || !seen.has(key);
     seen.add(key);
     return first;

@@ -25,12 +25,17 @@ function branches(schema: z.ZodType): readonly z.ZodType[] {
 function step(schema: z.ZodType, key: PropertyKey): readonly z.ZodType[] {
   const { shape, element, items } = definition(schema);
   if (typeof key === "number") return [element ?? items?.[key]].filter((each) => each !== undefined);
-  return shape !== undefined && Object.hasOwn(shape, key) ? [shape[String(key)]].filter((each) => each !== undefined) : [];
+  return shape !== undefined && Object.hasOwn(shape, key)
+    ? [shape[String(key)]].filter((each) => each !== undefined)
+    : [];
 }
 
 /** Every schema that may stand at a path. */
 function schemasAt(root: z.ZodType, path: readonly PropertyKey[]): readonly z.ZodType[] {
-  return path.reduce<readonly z.ZodType[]>((level, key) => level.flatMap(branches).flatMap((each) => step(each, key)), [root]);
+  return path.reduce<readonly z.ZodType[]>(
+    (level, key) => level.flatMap(branches).flatMap((each) => step(each, key)),
+    [root],
+  );
 }
 
 /** The keys that an object at a path may have. */

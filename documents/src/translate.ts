@@ -7,6 +7,9 @@ import { notCovered, notCoveredWords, oneOf } from "./words/accepted.en.js";
 type ZodIssue = z.core.$ZodIssue;
 type Path = readonly PropertyKey[];
 
+/** Most unknown fields of one object that are reported: more is no slip of the pen. */
+const MOST_KEYS = 50;
+
 /** Keys that tell the branches of a union apart. */
 const TELLING = ["kind", "shape", "from"];
 
@@ -30,11 +33,15 @@ function translateOne(issue: ZodIssue, base: Path, root: z.ZodType, value: unkno
   };
   switch (issue.code) {
     case "custom": {
-      const { code, accepted, example } = (issue.params ?? {}) as { code?: string; accepted?: string; example?: string };
+      const { code, accepted, example } = (issue.params ?? {}) as {
+        code?: string;
+        accepted?: string;
+        example?: string;
+      };
       return [fault(code ?? "wrong-value", accepted ?? "", example ?? "")];
     }
     case "unrecognized_keys":
-      return issue.keys.map((key) => unknownKey(key, path, root, value));
+      return issue.keys.slice(0, MOST_KEYS).map((key) => unknownKey(key, path, root, value));
     case "invalid_union":
       return union(issue, path, root, value) ?? [fault(codeOf(found), facts?.accepted ?? "another value")];
     case "invalid_value":
@@ -66,8 +73,15 @@ function unknownKey(key: string, base: Path, root: z.ZodType, value: unknown): F
 }
 
 /** Of a union only the branch that was meant is worth reporting: the one whose kind or type fits. */
-function union(issue: Extract<ZodIssue, { code: "invalid_union" }>, path: Path, root: z.ZodType, value: unknown): Fault[] | undefined {
-  const branches = issue.errors.filter((errors) => !errors.some((each) => each.path.length === 0 && each.code === "invalid_type"));
+function union(
+  issue: Extract<ZodIssue, { code: "invalid_union" }>,
+  path: Path,
+  root: z.ZodType,
+  value: unknown,
+): Fault[] | undefined {
+  const branches = issue.errors.filter(
+    (errors) => !errors.some((each) => each.path.length === 0 && each.code === "invalid_type"),
+  );
   if (branches.length === 0) return undefined;
   const told = branches.filter((errors) => !errors.some(tells));
   if (told.length === 0) {
@@ -78,14 +92,20 @@ function union(issue: Extract<ZodIssue, { code: "invalid_union" }>, path: Path, 
     const at = [...path, ...first.path];
     const found = valueAt(value, at);
     const code = codeOf(found, "wrong-choice");
-    return [{ path: joinPath(at), code, found: show(found), accepted: oneOf(values), example: oneOf(values.slice(0, 1)) }];
+    return [
+      { path: joinPath(at), code, found: show(found), accepted: oneOf(values), example: oneOf(values.slice(0, 1)) },
+    ];
   }
   const fewest = told.reduce((best, each) => (each.length < best.length ? each : best));
   return fewest.flatMap((each) => translateOne(each, path, root, value));
 }
 
 function tells(issue: ZodIssue): boolean {
-  return issue.code === "invalid_value" && issue.path.length <= 1 && (issue.path.length === 0 || TELLING.includes(String(issue.path[0])));
+  return (
+    issue.code === "invalid_value" &&
+    issue.path.length <= 1 &&
+    (issue.path.length === 0 || TELLING.includes(String(issue.path[0])))
+  );
 }
 
 function valueAt(value: unknown, path: Path): unknown {

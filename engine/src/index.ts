@@ -1,10 +1,112 @@
+export { fieldAir, padTemperature } from "./air/at-field.js";
+export { densityAltitude } from "./air/density-altitude.js";
 export type { Air, FieldAir } from "./air/field-air.js";
+export { type FieldGravity, fieldGravity, normalGravity, standardGravityAt } from "./air/gravity.js";
+export { saturationPressure, virtualTemperature } from "./air/humidity.js";
+export { geopotential, standardAir, standardAirAt } from "./air/standard.js";
+export { type AirTable, airTable, tableAir } from "./air/table.js";
+export { dynamicViscosity } from "./air/viscosity.js";
+export type { CutPlan } from "./decision/cut-plan.js";
+export { type DecideOptions, decide, defaultDecideOptions } from "./decision/decide.js";
+export type {
+  BallastRange,
+  Check,
+  CheckCode,
+  Decision,
+  Driver,
+  DriverName,
+  HelpCode,
+  MarginAt,
+  Odds,
+  OutcomeOdds,
+  OverCut,
+  ReasonCode,
+  Setting,
+  Share,
+  Stability,
+  SuitedRocket,
+  ToCut,
+  Unopened,
+  Warning,
+  WarningCode,
+} from "./decision/decision.js";
+export { type DelayConditions, type DelayScatter, delayScatter } from "./decision/delay-scatter.js";
+export { type DepthReading, depthReading, type ReadDelay } from "./decision/depth-reading.js";
 export type { CutSoFar, CuttingTool, DecisionInputs, FieldLimits, Limits, Removal, WeatherRange } from "./decision/inputs.js";
+export type { EnsembleRunner } from "./decision/odds.js";
+export type { Strength } from "./decision/opening-rules.js";
+export type { OtherRocket } from "./decision/over-cut.js";
+export { achievableSettings, type Element } from "./decision/removals.js";
+export { type Descent, descend, type OpenedCanopy } from "./flight/descent.js";
+export { fly } from "./flight/fly.js";
 export type { FlightInputs, Guide } from "./flight/inputs.js";
+export {
+  type Derivatives,
+  type EndReason,
+  type EventHit,
+  type EventSpec,
+  type IntegrateOptions,
+  type Integration,
+  integrate,
+} from "./flight/integrate.js";
+export { type FlightOptions, defaultFlightOptions, type ResolvedFlightOptions, type TurningModel } from "./flight/options.js";
+export type { FlightEnd, FlightResult } from "./flight/result.js";
+export type { Kinematics, Leg, Phase } from "./flight/trajectory.js";
 export { InputError, type Issue } from "./issues.js";
+export { leastSquares } from "./math/least-squares.js";
+export { normalCdf, normalQuantile } from "./math/normal.js";
+export { rootBetween } from "./math/root.js";
 export type { Vec3 } from "./math/vec3.js";
+export { type Burn, burnOf } from "./motor/burn.js";
+export { thrustIssues } from "./motor/checks.js";
+export { delayOfDepth, depthOfDelay, remainingDelay } from "./motor/delay.js";
+export { type Designation, parseDesignation } from "./motor/designation.js";
+export { certificationLevel, isHighPowerMotor, isHighPowerRocket, type MotorFigures } from "./motor/high-power.js";
+export { type Impulse, prepareImpulse } from "./motor/impulse.js";
+export { type LabelFinding, labelCheck } from "./motor/label-check.js";
 export type { DelayClock, DelayElement, Motor, ThrustCurve } from "./motor/motor.js";
+export { classLimits, motorClass } from "./motor/motor-class.js";
+export { motorMassAt } from "./motor/propellant-mass.js";
+export { prepareThrust } from "./motor/thrust-curve.js";
+export { canopyData, descentSpeed, fillDistance, fillTime, nominalArea } from "./packing/canopy.js";
+export { openingLoad, strengthSpeed } from "./packing/opening-load.js";
 export type { Canopy, CanopyShape, Recovery } from "./packing/recovery.js";
-export type { Ballast, DragSource, FinEdge, FinSet, FinShape, Fitting, InertiaSource, Nose, NoseShape, Rocket, Transition } from "./rocket/rocket.js";
+export { type BodyLift, bodyLift, cpWithBodyLift } from "./rocket/body-lift.js";
+export { rocketIssues } from "./rocket/checks.js";
+export { type DragTable, dragCoefficient, dragFromTable, dragTable } from "./rocket/drag-table.js";
+export { dragBreakdown } from "./rocket/drag/build-up.js";
+export { estimateInertia, inertiaFromSwing } from "./rocket/inertia.js";
+export { staticMargin } from "./rocket/margin.js";
+export { airframeWithBallast, loadedAt, type MassState, type MotorGeometry } from "./rocket/mass.js";
+export { cpOf, normalForceParts, type Part, slopeOf } from "./rocket/normal-force/parts.js";
+export { partsWithStatedCp } from "./rocket/normal-force/stated-cp.js";
+export type {
+  Ballast,
+  DragSource,
+  FinEdge,
+  FinSet,
+  FinShape,
+  Fitting,
+  InertiaSource,
+  Nose,
+  NoseShape,
+  Rocket,
+  Transition,
+} from "./rocket/rocket.js";
+export { validityLimits, validityWarnings, type ValidityCode } from "./rocket/validity.js";
+export { withoutMotor } from "./rocket/without-motor.js";
+export { drawnInputs } from "./spread/drawn-inputs.js";
+export { noSpread } from "./spread/drawn-values.js";
+export { type EnsembleChunk, type EnsembleSpec, joinChunks, prepareEnsemble } from "./spread/ensemble.js";
+export type { OpeningSpec } from "./spread/opening-spec.js";
+export { type Shares, varianceShares } from "./spread/sensitivity.js";
+export { sobolInteger } from "./spread/sobol.js";
 export type { Spread } from "./spread/spread.js";
+export { beaufortForce, beaufortSpeed } from "./wind/beaufort.js";
+export { type DrydenConvention, type DrydenScales, drydenScales } from "./wind/dryden.js";
+export { windVelocity } from "./wind/from-azimuth.js";
+export { oneCosineGust } from "./wind/gust.js";
+export { logLawRatio, roughnessLengths } from "./wind/log-law.js";
+export { powerLawRatio, terrainExponents } from "./wind/power-law.js";
 export type { AloftWind, PowerLawWind, WindProfile } from "./wind/profile.js";
+export { windAt } from "./wind/wind-at.js";

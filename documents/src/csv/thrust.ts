@@ -24,6 +24,7 @@ interface Column {
 }
 
 const MOST_POINTS = 20_000;
+const LONGEST_LINE = 2_000;
 const EXAMPLE = '"0.10, 190"';
 
 /**
@@ -39,7 +40,12 @@ const EXAMPLE = '"0.10, 190"';
  */
 export function readThrust(text: string): ReadThrust {
   const lines = text.replace(/^\uFEFF/, "").split(/\r\n|\n|\r/);
-  const kept = lines.map((line, index) => ({ line: index + 1, text: line.trim() })).filter((each) => !/^($|#|\/\/)/.test(each.text));
+  const kept = lines
+    .map((line, index) => ({ line: index + 1, text: line.trim() }))
+    .filter((each) => !/^($|#|\/\/)/.test(each.text));
+  const long = kept.find((each) => each.text.length > LONGEST_LINE);
+  if (long !== undefined)
+    return refuse(long.line, "line-too-long", `${long.text.length} characters`, `at most ${LONGEST_LINE}`);
   const delimiter = chooseDelimiter(kept.map((each) => each.text));
   const rows: Row[] = kept.map((each) => ({ line: each.line, cells: split(each.text, delimiter) }));
   const first = rows[0];
@@ -55,7 +61,8 @@ function readRows(rows: readonly Row[], columns: { time: Column; thrust: Column 
   const faults: Fault[] = [];
   const times: number[] = [];
   const thrusts: number[] = [];
-  if (rows.length > MOST_POINTS) return refuse(rows[MOST_POINTS]?.line ?? 0, "too-many-points", `${rows.length} points`, `at most ${MOST_POINTS}`);
+  if (rows.length > MOST_POINTS)
+    return refuse(rows[MOST_POINTS]?.line ?? 0, "too-many-points", `${rows.length} points`, `at most ${MOST_POINTS}`);
   for (const { line, cells } of rows) {
     const [time, thrust] = [columns.time, columns.thrust].map(({ index, factor }) => {
       const number = readNumber(cells[index] ?? "", decimalComma) * factor;
@@ -64,15 +71,18 @@ function readRows(rows: readonly Row[], columns: { time: Column; thrust: Column 
     }) as [number, number];
     const before = times.at(-1);
     if (time < 0) faults.push(atLine(line, "out-of-range", `${time} s`, "a time from ignition, 0 or more"));
-    if (before !== undefined && time <= before) faults.push(atLine(line, "time-not-rising", `${time} s`, `a time after ${before} s`));
+    if (before !== undefined && time <= before)
+      faults.push(atLine(line, "time-not-rising", `${time} s`, `a time after ${before} s`));
     if (thrust < 0) faults.push(atLine(line, "out-of-range", `${thrust} N`, "a thrust of 0 or more"));
     times.push(time);
     thrusts.push(thrust);
     if (faults.length >= 100) break;
   }
   const last = rows.at(-1)?.line ?? 1;
-  if (faults.length === 0 && times.length < 2) return refuse(last, "no-points", `${times.length} points`, "at least two lines with a time and a thrust");
-  if (faults.length === 0 && !thrusts.some((thrust) => thrust > 0)) return refuse(last, "no-thrust", "no thrust above 0", "at least one thrust above 0");
+  if (faults.length === 0 && times.length < 2)
+    return refuse(last, "no-points", `${times.length} points`, "at least two lines with a time and a thrust");
+  if (faults.length === 0 && !thrusts.some((thrust) => thrust > 0))
+    return refuse(last, "no-thrust", "no thrust above 0", "at least one thrust above 0");
   return faults.length > 0 ? { ok: false, faults } : { ok: true, curve: { times, thrusts } };
 }
 
@@ -83,21 +93,34 @@ function headed({ line, cells }: Row): { time: Column; thrust: Column } | { faul
     const byWord = cells.findIndex((cell) => words.test(cell.trim()));
     const index = byWord >= 0 ? byWord : position;
     const unit = unitOf(cells[index] ?? "", dimension);
-    if (byWord < 0 && unit === undefined) faults.push(atLine(line, "column-missing", show(cells.join(" | ")), `a heading ${name}`, '"time (s), thrust (N)"'));
+    if (byWord < 0 && unit === undefined)
+      faults.push(
+        atLine(line, "column-missing", show(cells.join(" | ")), `a heading ${name}`, '"time (s), thrust (N)"'),
+      );
     else if (unit === null) {
       const known = units[dimension].map((each) => each.symbol).join(", ");
-      faults.push(atLine(line, "unit-unknown", show(cells[index]), `a ${name} column in one of ${known}`, '"time (s), thrust (N)"'));
+      faults.push(
+        atLine(
+          line,
+          "unit-unknown",
+          show(cells[index]),
+          `a ${name} column in one of ${known}`,
+          '"time (s), thrust (N)"',
+        ),
+      );
     }
     return { index, factor: unit ?? 1 };
   };
-  const time = find(/^(time|t)\b/i, 0, "time", "time");
-  const thrust = find(/^(thrust|force|f)\b/i, 1, "force", "thrust");
+  const time = find(/^(time|t)(?![a-z])/i, 0, "time", "time");
+  const thrust = find(/^(thrust|force|f)(?![a-z])/i, 1, "force", "thrust");
   return faults.length > 0 ? { faults } : { time, thrust };
 }
 
 /** The factor of the unit in a heading: undefined where none is named, null where it is not known. */
 function unitOf(heading: string, dimension: "time" | "force"): number | null | undefined {
-  const named = /[([]\s*([^)\]]*?)\s*[)\]]/.exec(heading)?.[1] ?? /^\s*(?:time|t|thrust|force|f)\s*[,/_ ]?\s*([a-z]+)\s*$/i.exec(heading)?.[1];
+  const named =
+    /[([]\s*([^)\]]*?)\s*[)\]]/.exec(heading)?.[1] ??
+    /^\s*(?:time|t|thrust|force|f)[\s,/_]+([a-z]+)\s*$/i.exec(heading)?.[1];
   const alone = findUnit(heading.trim(), dimension);
   if (alone !== undefined) return alone.factor;
   if (named === undefined || named === "") return undefined;

@@ -1,7 +1,7 @@
 import { type Fault, joinPath, shorten } from "../issue.js";
 
 /** Deepest nesting of lists and objects that is read. */
-export const DEEPEST = 64;
+const DEEPEST = 64;
 
 export type ParsedJson =
   | { readonly ok: true; readonly value: unknown; readonly faults: readonly Fault[] }
@@ -150,7 +150,12 @@ class Reader {
   private number(): number {
     const match = NUMBER.exec(this.text.slice(this.at, this.at + 400));
     const value = match === null ? Number.NaN : Number(match[0]);
-    if (match === null) throw new Stop("json-syntax", this.at, "a value: a text in double quotes, a number, true, false, null, a list or an object");
+    if (match === null)
+      throw new Stop(
+        "json-syntax",
+        this.at,
+        "a value: a text in double quotes, a number, true, false, null, a list or an object",
+      );
     if (!Number.isFinite(value)) throw new Stop("json-syntax", this.at, "a number of ordinary size");
     this.at += match[0].length;
     return value;

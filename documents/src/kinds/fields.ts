@@ -91,19 +91,32 @@ function squareForms(symbol: string): string[] {
 
 /** A short text. */
 export function text(most = 200): z.ZodString {
-  return z.string().trim().min(1).max(most).register(fieldFacts, { accepted: `a text of 1 to ${most} letters`, example: "" });
+  return z
+    .string()
+    .trim()
+    .min(1)
+    .max(most)
+    .register(fieldFacts, { accepted: `a text of 1 to ${most} letters`, example: "" });
 }
 
 /** A pure number in a range, ends included. */
 export function number(least: number, most: number, example: number): z.ZodNumber {
   const accepted = `a number from ${least} to ${most}`;
-  return z.number().min(least).max(most).register(fieldFacts, { accepted, example: String(example) });
+  return z
+    .number()
+    .min(least)
+    .max(most)
+    .register(fieldFacts, { accepted, example: String(example) });
 }
 
 /** A whole number in a range, ends included. */
 export function count(least: number, most: number, example: number): z.ZodInt {
   const accepted = `a whole number from ${least} to ${most}`;
-  return z.int().min(least).max(most).register(fieldFacts, { accepted, example: String(example) });
+  return z
+    .int()
+    .min(least)
+    .max(most)
+    .register(fieldFacts, { accepted, example: String(example) });
 }
 
 /** Yes or no. */
@@ -113,7 +126,12 @@ export function yesNo(): z.ZodBoolean {
 
 /** A relative path to another file. */
 export function filePath(example: string): z.ZodString {
-  return z.string().trim().min(1).max(1000).register(fieldFacts, { accepted: "the relative path of a file", example: JSON.stringify(example) });
+  return z
+    .string()
+    .trim()
+    .min(1)
+    .max(1000)
+    .register(fieldFacts, { accepted: "the relative path of a file", example: JSON.stringify(example) });
 }
 
 /** A calendar day, `2026-05-02`. */

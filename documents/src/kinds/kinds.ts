@@ -50,7 +50,11 @@ export interface KindOfDocument {
 
 const nothingMore = () => {};
 
-function kind(schema: z.ZodType, check: (document: RawView) => void = nothingMore, references: KindOfDocument["references"] = {}): KindOfDocument {
+function kind(
+  schema: z.ZodType,
+  check: (document: RawView) => void = nothingMore,
+  references: KindOfDocument["references"] = {},
+): KindOfDocument {
   return { schema, versions: firstVersion, check, references };
 }
 

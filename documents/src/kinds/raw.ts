@@ -18,7 +18,10 @@ export class RawView {
   at(key: string | number): RawView {
     const { value } = this;
     const inside = typeof value === "object" && value !== null && Object.hasOwn(value, key);
-    return new RawView(inside ? (value as Record<string | number, unknown>)[key] : undefined, this.faults, [...this.base, key]);
+    return new RawView(inside ? (value as Record<string | number, unknown>)[key] : undefined, this.faults, [
+      ...this.base,
+      key,
+    ]);
   }
 
   has(key: string): boolean {

@@ -1,3 +1,4 @@
+import type { FileFailure } from "../file-source.js";
 import type { Dimension } from "../quantity/units.js";
 
 /** What is accepted where a quantity of a dimension stands, and an example. */
@@ -43,3 +44,11 @@ export function notCovered(key: string, parent: PropertyKey | undefined): boolea
 }
 
 export const notCoveredWords = "one stage with one motor: clusters, staging and air starts are not covered";
+
+/** What is accepted where a file could not be read. */
+export const failureWords: Readonly<Record<FileFailure, string>> = Object.freeze({
+  missing: "the path of a file that is there",
+  "too-large": "a file of at most 5 MB",
+  "not-a-file": "the path of a file, not of a folder",
+  "not-allowed": "a file that may be read",
+});

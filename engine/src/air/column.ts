@@ -3,7 +3,7 @@ import type { Air } from "./field-air.js";
 import { dynamicViscosity } from "./viscosity.js";
 
 /** One layer of the standard atmosphere: temperature is linear in geopotential height from its base up. */
-export interface Layer {
+interface Layer {
   /** Geopotential altitude of the base [m]. */
   readonly base: number;
   /** Temperature at the base [K]. */
@@ -39,7 +39,7 @@ function standardLayers(): Layer[] {
 export const STANDARD_LAYERS: readonly Layer[] = standardLayers();
 
 /** Air over geopotential altitude in hydrostatic balance: the standard's temperatures, shifted, on an anchored pressure. */
-export interface ColumnInputs {
+interface ColumnInputs {
   /** Added to the standard's temperature at every height [K]. */
   readonly shift: number;
   /** Virtual over true temperature, the same at every height, ≥ 1; 1: dry. */

@@ -103,7 +103,7 @@ export function airTable(field: FieldAir, top: number): AirTable {
  * @param change of the pad's temperature [K], |change| ≤ 8
  * @returns density [kg/m³] and speed of sound [m/s]
  * @example
- * tableAir(airTable({ elevation: 0, latitude: 0.9 }, 3_000), 0, 5).soundSpeed; // 343.2337
+ * tableAir(airTable({ elevation: 0, latitude: 0.9 }, 3_000), 0, 5).soundSpeed; // 343.234
  */
 export function tableAir(table: AirTable, z: number, change = 0): { density: number; soundSpeed: number } {
   const position = Math.min(z / table.step, table.count - 1);

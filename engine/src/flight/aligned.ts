@@ -1,9 +1,12 @@
 import type { Derivatives } from "./integrate.js";
 import { type FlightModel, massIn, type Stretch, thrustIn } from "./model.js";
-import { trimAt } from "./settled.js";
+import { trimAt, turnGrowth } from "./settled.js";
 
 /** State of the point mass: position and velocity, three each. */
 export const alignedSize = 6;
+
+/** Below this height the shear is taken as at it [m]: the power law's slope grows without bound towards the ground. */
+export const lowestShear = 2;
 
 const shearStep = 0.05;
 
@@ -33,7 +36,8 @@ export function alignedRates(model: FlightModel, stretch: Stretch, settled: bool
     rates[5] = push * uz - model.gravityAt(z);
     if (!settled || speed === 0) return;
 
-    const { resistance } = trimAt(model, stretch, t, air.density, speed, mach);
+    const growth = turnGrowth(model.gravityAt(z), uz / speed, push * speed, speed);
+    const { resistance } = trimAt(model, stretch, { time: t, density: air.density, speed, mach, growth });
     const [sx, sy] = shear(model, z);
     // gravity less the change of the wind met on the way up, across the path
     const [gx, gy, gz] = [-sx * vz, -sy * vz, -model.gravityAt(z)];
@@ -47,7 +51,8 @@ export function alignedRates(model: FlightModel, stretch: Stretch, settled: bool
 
 /** Change of the wind per metre of height [1/s], east and north. */
 export function shear(model: FlightModel, z: number): readonly [number, number] {
-  const above = model.windAt(z + shearStep);
-  const below = model.windAt(z - shearStep);
+  const height = Math.max(z, lowestShear);
+  const above = model.windAt(height + shearStep);
+  const below = model.windAt(height - shearStep);
   return [(above[0] - below[0]) / (2 * shearStep), (above[1] - below[1]) / (2 * shearStep)];
 }

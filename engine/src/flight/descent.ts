@@ -46,7 +46,7 @@ const growth = 2;
  * @source filling: T. W. Knacke, Parachute Recovery Systems Design Manual, NWC TP 6575 (1991), 5.4, memory
  */
 export function descend(model: FlightModel, opened: Kinematics, tolerance: number): Descent {
-  const { recovery, motor, rocket } = model.inputs;
+  const { recovery, motor } = model.inputs;
   const mass = model.airframe.mass + motor.loadedMass - motor.propellantMass;
   const bodyArea = model.drag(0.05, 1e6, false) * model.area;
   const openings: OpenedCanopy[] = [];

@@ -110,11 +110,13 @@ export function fly(inputs: FlightInputs, options: FlightOptions = {}): FlightRe
       const settled =
         stop === "settled" ||
         stop === "apogee" ||
-        (stop === "guideExit" && resolved.handOver && swingLeft(model, stretch, time, state) < settledSwing);
+        (stop === "guideExit" && resolved.handOver && swingLeft(model, stretch, time, state).amplitude < settledSwing);
       if (settled && phase === "pitching") {
         events.handOver = now;
         phase = "aligned";
+        const { impulse } = stop === "apogee" ? { impulse: [0, 0, 0] } : swingLeft(model, stretch, time, state);
         state = freeState(now, phase);
+        for (const i of [0, 1, 2]) state[3 + i]! += impulse[i] as number;
       }
       if (time >= stretch.to) break;
     }
@@ -141,6 +143,6 @@ function eventsOf(model: FlightModel, stretch: Stretch, phase: Phase, pastApogee
   const events: EventSpec[] = [{ name: "landing", value: (_, y) => y[2]!, direction: -1, stops: true }];
   if (!pastApogee) events.push({ name: "apogee", value: (_, y) => y[5]!, direction: -1, stops: true });
   if (phase === "pitching" && model.options.handOver)
-    events.push({ name: "settled", value: (t, y) => swingLeft(model, stretch, t, y) - settledSwing, direction: -1, stops: true });
+    events.push({ name: "settled", value: (t, y) => swingLeft(model, stretch, t, y).amplitude - settledSwing, direction: -1, stops: true });
   return events;
 }

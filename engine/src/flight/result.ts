@@ -23,7 +23,6 @@ export interface FlightResult {
   /** Highest acceleration over ground. */
   readonly hardest: { readonly time: number; readonly acceleration: number };
   readonly highestMach: number;
-  /** Largest angle of attack from 0.5 s after guide exit to hand-over or apogee [rad]: the first swing is not in it. */
   readonly legs: readonly Leg[];
   /** Right-hand sides called. */
   readonly calls: number;

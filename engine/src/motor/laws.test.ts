@@ -115,5 +115,5 @@ test("motorMassAt() never rises, from the loaded mass to the mass without propel
 });
 
 test("thrustIssues() finds nothing in any good curve", () => {
-  fc.assert(fc.property(anyCurve, (curve) => expect(thrustIssues(curve)).toEqual([])));
+  fc.assert(fc.property(anyCurve, (curve) => thrustIssues(curve).length === 0));
 });

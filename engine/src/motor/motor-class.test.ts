@@ -19,7 +19,7 @@ test("classLimits() is where motorClass() changes", () => {
     expect(motorClass(upTo)).toBe(name);
     expect(motorClass(upTo * 1.000_001)).not.toBe(name);
     if (above > 0) expect(motorClass(above)).not.toBe(name);
-    expect(motorClass(above + 1e-9)).toBe(name);
+    expect(motorClass(above + upTo * 1e-9)).toBe(name);
   }
   expect(classLimits("AA")).toBeNull();
 });

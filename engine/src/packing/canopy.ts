@@ -141,7 +141,7 @@ export function fillTimeAtConstantSpeed(canopy: Canopy, speed: number): number {
  * @returns [s]
  * @source v t + g t²/2 = n D; the distance from T. W. Knacke, NWC TP 6575 (1991), 5.4; memory
  * @example
- * fillTime({ shape: "flat circular", diameter: 1 }, 0, 9.80665); // 1.2773
+ * fillTime({ shape: "flat circular", diameter: 1 }, 0, 9.80665); // 1.2773198
  */
 export function fillTime(canopy: Canopy, speed: number, gravity: number): number {
   const distance = fillDistance(canopy);

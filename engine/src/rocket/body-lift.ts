@@ -50,7 +50,7 @@ export interface CpWithBodyLift {
  * @source Barrowman 1967 for the parts, Hoerner 1965 for the cross-flow; memory
  * @example
  * const parts = normalForceParts(exampleRocket);
- * cpWithBodyLift({ parts, bodyLift: bodyLift(exampleRocket), alpha: 0, mach: 0, referenceArea: 0.00342119 }); // cpOf(parts, 0)
+ * cpWithBodyLift({ parts, bodyLift: bodyLift(exampleRocket), alpha: 0, mach: 0, referenceArea: 0.00342119 }); // 1.2218474
  */
 export function cpWithBodyLift({ parts, bodyLift: body, alpha, mach, referenceArea }: CpWithBodyLift): number {
   const cross = (body.area / referenceArea) * body.cdc * Math.sin(alpha);

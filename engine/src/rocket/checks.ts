@@ -4,26 +4,34 @@ import type { DragSource, FinSet, NoseShape, Rocket } from "./rocket.js";
 
 const finite = Number.isFinite;
 
-/** Gathers issues; every method adds one where its condition fails. */
-class Findings {
-  readonly issues: Issue[] = [];
+interface Findings {
+  readonly issues: Issue[];
+  add(code: string, path: string, found: number | string, accepted: string): void;
+  /** Adds an issue unless the value is above zero; tells whether it is. */
+  positive(path: string, value: number, unit?: string): boolean;
+  /** Adds an issue unless the value lies within the limits, both included. */
+  within(code: string, path: string, value: number, least: number, most: number, unit?: string): void;
+}
 
-  add(code: string, path: string, found: number | string, accepted: string): void {
-    this.issues.push({ code, path: `rocket.${path}`, found, accepted });
-  }
-
-  positive(path: string, value: number, unit = "m"): boolean {
-    if (finite(value) && value > 0) return true;
-    this.add("not-positive", path, value, `> 0 ${unit}`.trim());
-    return false;
-  }
-
-  within(code: string, path: string, value: number, least: number, most: number, unit = "m"): boolean {
-    if (finite(value) && value >= least && value <= most) return true;
-    const range = most === Number.POSITIVE_INFINITY ? `≥ ${least} ${unit}` : `${least} … ${most} ${unit}`;
-    this.add(code, path, value, range.trim());
-    return false;
-  }
+function findings(): Findings {
+  const issues: Issue[] = [];
+  const add: Findings["add"] = (code, path, found, accepted) => {
+    issues.push({ code, path: `rocket.${path}`, found, accepted });
+  };
+  return {
+    issues,
+    add,
+    positive: (path, value, unit = "m") => {
+      const fine = finite(value) && value > 0;
+      if (!fine) add("not-positive", path, value, `> 0 ${unit}`.trim());
+      return fine;
+    },
+    within: (code, path, value, least, most, unit = "m") => {
+      if (finite(value) && value >= least && value <= most) return;
+      const range = most === Number.POSITIVE_INFINITY ? `≥ ${least} ${unit}` : `${least} … ${most} ${unit}`;
+      add(code, path, value, range.trim());
+    },
+  };
 }
 
 function noseShapeIssues(found: Findings, shape: NoseShape, fineness: number): void {
@@ -150,7 +158,7 @@ function mountIssues(found: Findings, rocket: Rocket): void {
  * rocketIssues({ ...exampleRocket, mass: 0 }).map((issue) => issue.code); // ["not-positive"]
  */
 export function rocketIssues(rocket: Rocket): Issue[] {
-  const found = new Findings();
+  const found = findings();
   const { nose, diameter, length } = rocket;
   const sized = [
     found.positive("diameter", diameter),

@@ -1,4 +1,4 @@
-import { dragBuildUp } from "./drag/build-up.js";
+import { dragBuildUp, dragShares } from "./drag/build-up.js";
 import type { DragSource, Rocket } from "./rocket.js";
 
 /** Drag coefficient over Mach number and height, uniform grids from zero, row-major: [height][Mach number]. */
@@ -85,21 +85,33 @@ export function dragCoefficient(
  * dragTable(exampleRocket, { diameter: 0.038 }, air).machCount; // 801
  */
 export function dragTable(rocket: Rocket, motor: { readonly diameter: number }, air: AirForDrag): DragTable {
-  const coefficient = dragCoefficient(rocket, motor);
-  const heightCount = rocket.drag.from === "build-up" ? air.heights.count : 1;
-  const heightStep = air.heights.step;
+  const grid = { machStep: MACH_STEP, machCount: MACH_COUNT, heightStep: air.heights.step };
+  if (rocket.drag.from !== "build-up") {
+    const coefficient = dragCoefficient(rocket, motor);
+    const column = (thrusting: boolean) =>
+      Float64Array.from({ length: MACH_COUNT }, (_, i) => coefficient(i * MACH_STEP, 0, thrusting));
+    return { ...grid, heightCount: 1, coasting: column(false), thrusting: column(true) };
+  }
+  const { friction, pressure } = dragShares(rocket, motor);
+  const { scale } = rocket.drag;
+  const heightCount = air.heights.count;
   const coasting = new Float64Array(heightCount * MACH_COUNT);
   const thrusting = new Float64Array(heightCount * MACH_COUNT);
-  for (let row = 0; row < heightCount; row++) {
-    const height = row * heightStep;
-    const reynoldsPerMach = air.speedOfSoundAt(height) / air.kinematicViscosityAt(height);
-    for (let column = 0; column < MACH_COUNT; column++) {
-      const mach = column * MACH_STEP;
-      coasting[row * MACH_COUNT + column] = coefficient(mach, mach * reynoldsPerMach, false);
-      thrusting[row * MACH_COUNT + column] = coefficient(mach, mach * reynoldsPerMach, true);
+  const reynoldsPerMach = Array.from({ length: heightCount }, (_, row) => {
+    const height = row * air.heights.step;
+    return air.speedOfSoundAt(height) / air.kinematicViscosityAt(height);
+  });
+  for (let column = 0; column < MACH_COUNT; column++) {
+    const mach = column * MACH_STEP;
+    const coast = pressure(mach, false);
+    const thrust = pressure(mach, true);
+    for (const [row, perMach] of reynoldsPerMach.entries()) {
+      const rubbing = friction(mach, mach * perMach);
+      coasting[row * MACH_COUNT + column] = scale * (rubbing + coast);
+      thrusting[row * MACH_COUNT + column] = scale * (rubbing + thrust);
     }
   }
-  return { machStep: MACH_STEP, machCount: MACH_COUNT, heightStep, heightCount, coasting, thrusting };
+  return { ...grid, heightCount, coasting, thrusting };
 }
 
 /**
@@ -110,7 +122,7 @@ export function dragTable(rocket: Rocket, motor: { readonly diameter: number }, 
  * @returns coefficient on the circle of the reference diameter
  * @example
  * const air = { speedOfSoundAt: () => 340, kinematicViscosityAt: () => 1.5e-5, heights: { step: 250, count: 13 } };
- * dragFromTable(dragTable(exampleRocket, { diameter: 0.038 }, air), 0.3, 100, false); // 0.63
+ * dragFromTable(dragTable(exampleRocket, { diameter: 0.038 }, air), 0.3, 100, false); // 0.6476605
  */
 export function dragFromTable(table: DragTable, mach: number, height: number, thrusting: boolean): number {
   const { machStep, machCount, heightStep, heightCount } = table;

@@ -25,10 +25,9 @@ export function noseRadius(shape: NoseShape, fineness: number, s: number): numbe
     case "cone":
       return s;
     case "ogive": {
-      const length = 2 * fineness;
-      const arc = ogiveArc(fineness);
-      const left = length * (1 - s);
-      return (length * length * s * (2 - s)) / (Math.sqrt(arc * arc - left * left) + arc - 1);
+      const offset = ogiveArc(fineness) - 1;
+      const rise = 4 * fineness * fineness * s * (2 - s);
+      return s <= 0 ? 0 : rise / (Math.sqrt(offset * offset + rise) + offset);
     }
     case "parabola":
       return s * (2 - s);
@@ -49,10 +48,9 @@ function radiusTimesSlope(shape: NoseShape, fineness: number, s: number): number
     case "cone":
       return s;
     case "ogive": {
-      const length = 2 * fineness;
-      const arc = ogiveArc(fineness);
-      const left = length * (1 - s);
-      return (noseRadius(shape, fineness, s) * length * left) / Math.sqrt(arc * arc - left * left);
+      const offset = ogiveArc(fineness) - 1;
+      const square = 4 * fineness * fineness;
+      return (noseRadius(shape, fineness, s) * square * (1 - s)) / Math.sqrt(offset * offset + square * s * (2 - s));
     }
     case "parabola":
       return s * (2 - s) * (2 - 2 * s);

@@ -19,7 +19,7 @@ export interface BodyStretch {
  *
  * @returns in order from the nose, without gaps
  * @example
- * bodyStretches(rocket).map((stretch) => stretch.kind); // ["tube", "transition", "tube"]
+ * bodyStretches(exampleRocket).map((stretch) => stretch.kind); // ["tube"]
  */
 export function bodyStretches(rocket: Rocket): readonly BodyStretch[] {
   const stretches: BodyStretch[] = [];
@@ -49,7 +49,7 @@ export function bodyStretches(rocket: Rocket): readonly BodyStretch[] {
  * @param x from the nose tip [m]; before the tip it is 0, behind the tail the tail's
  * @returns [m]
  * @example
- * bodyDiameterAt(rocket, rocket.nose.length); // rocket.diameter
+ * bodyDiameterAt(exampleRocket, 0.5); // 0.066
  */
 export function bodyDiameterAt(rocket: Rocket, x: number): number {
   if (x <= 0) return 0;
@@ -71,7 +71,7 @@ export function bodyDiameterAt(rocket: Rocket, x: number): number {
  *
  * @returns area [m²] and centroid from the nose tip [m]
  * @example
- * bodyPlanform(rocket); // { area: 0.0924, centroid: 0.798 }
+ * bodyPlanform(exampleRocket).area; // 0.0924318890
  */
 export function bodyPlanform(rocket: Rocket): { readonly area: number; readonly centroid: number } {
   const nose = noseSideArea(rocket.nose.shape, rocket.nose.length, rocket.diameter);
@@ -91,7 +91,7 @@ export function bodyPlanform(rocket: Rocket): { readonly area: number; readonly 
  *
  * @returns [m²]
  * @example
- * bodyWettedArea(rocket); // 0.29
+ * bodyWettedArea(exampleRocket); // 0.2905834
  */
 export function bodyWettedArea(rocket: Rocket): number {
   let area = noseWettedArea(rocket.nose.shape, rocket.nose.length, rocket.diameter);
@@ -107,7 +107,7 @@ export function bodyWettedArea(rocket: Rocket): number {
  *
  * @returns [m]
  * @example
- * largestDiameter(rocket); // 0.066
+ * largestDiameter(exampleRocket); // 0.066
  */
 export function largestDiameter(rocket: Rocket): number {
   return Math.max(rocket.diameter, ...rocket.transitions.map((transition) => transition.aftDiameter));
@@ -118,7 +118,7 @@ export function largestDiameter(rocket: Rocket): number {
  *
  * @returns [m]
  * @example
- * baseDiameter(rocket); // 0.066
+ * baseDiameter(exampleRocket); // 0.066
  */
 export function baseDiameter(rocket: Rocket): number {
   return rocket.transitions.at(-1)?.aftDiameter ?? rocket.diameter;
@@ -129,7 +129,7 @@ export function baseDiameter(rocket: Rocket): number {
  *
  * @returns ratio
  * @example
- * bodyFineness(rocket); // 22.7
+ * bodyFineness(exampleRocket); // 22.7272727
  */
 export function bodyFineness(rocket: Rocket): number {
   return rocket.length / largestDiameter(rocket);

@@ -1,6 +1,13 @@
+export type ValidityCode =
+  | "mach-above-validated"
+  | "angle-of-attack-above-validated"
+  | "fineness-below-validated"
+  | "fineness-above-validated"
+  | "reynolds-above-validated";
+
 /** A figure outside what a model was held against. */
 export interface ValidityWarning {
-  readonly code: string;
+  readonly code: ValidityCode;
   readonly value: number;
   readonly limit: number;
 }
@@ -19,7 +26,7 @@ export interface Usage {
 
 /** One end of a model's range. */
 export interface ValidityLimit {
-  readonly code: string;
+  readonly code: ValidityCode;
   readonly of: keyof Usage;
   readonly side: "above" | "below";
   readonly limit: number;

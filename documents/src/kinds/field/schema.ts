@@ -4,17 +4,28 @@ import { fieldFacts, head, quantity, text } from "../fields.js";
 const place = quantity("length", { from: "-100 km", to: "100 km", example: "120 m" });
 const azimuth = quantity("angle", { from: "-360 deg", to: "360 deg", example: "200 deg" });
 const outline = z
-  .array(z.tuple([place, place]).register(fieldFacts, { accepted: "east and north of the field's origin", example: '["120 m", "-40 m"]' }))
+  .array(
+    z
+      .tuple([place, place])
+      .register(fieldFacts, { accepted: "east and north of the field's origin", example: '["120 m", "-40 m"]' }),
+  )
   .min(3)
   .max(1000)
-  .register(fieldFacts, { accepted: "at least three corners", example: '[["0 m", "0 m"], ["90 m", "0 m"], ["0 m", "90 m"]]' });
+  .register(fieldFacts, {
+    accepted: "at least three corners",
+    example: '[["0 m", "0 m"], ["90 m", "0 m"], ["0 m", "90 m"]]',
+  });
 const heightLimit = { above: "0 m", to: "100 km", example: "900 m" };
 
 /** A place to fly from. */
 export const fieldSchema = z.strictObject({
   ...head("field"),
-  elevation: quantity("length", { from: "-500 m", to: "6000 m", example: "210 m" }).describe("Height of the pad above mean sea level."),
-  latitude: quantity("angle", { from: "-90 deg", to: "90 deg", example: "52.3 deg" }).optional().describe("Geodetic latitude, north positive."),
+  elevation: quantity("length", { from: "-500 m", to: "6000 m", example: "210 m" }).describe(
+    "Height of the pad above mean sea level.",
+  ),
+  latitude: quantity("angle", { from: "-90 deg", to: "90 deg", example: "52.3 deg" })
+    .optional()
+    .describe("Geodetic latitude, north positive."),
   ceiling: z
     .union([
       quantity("length", heightLimit),
@@ -23,7 +34,10 @@ export const fieldSchema = z.strictObject({
         above: z.enum(["ground", "sea level"]).optional().describe("What it counts from; left out: the ground."),
       }),
     ])
-    .register(fieldFacts, { accepted: "a height above the ground, or an object with height and above", example: '"900 m"' })
+    .register(fieldFacts, {
+      accepted: "a height above the ground, or an object with height and above",
+      example: '"900 m"',
+    })
     .optional()
     .describe("How high one may fly."),
   boundary: z
@@ -41,7 +55,10 @@ export const fieldSchema = z.strictObject({
     .optional()
     .describe("The field's edge."),
   pad: z
-    .strictObject({ east: place.describe("East of the field's origin."), north: place.describe("North of the field's origin.") })
+    .strictObject({
+      east: place.describe("East of the field's origin."),
+      north: place.describe("North of the field's origin."),
+    })
     .optional()
     .describe("Where the pad stands; left out: at the origin."),
   keepOff: z

@@ -18,7 +18,13 @@ export const flightSchema = z.strictObject({
     .describe("The motor that flew."),
   flown: moment().optional().describe("When it flew."),
   signOffs: z
-    .array(z.strictObject({ step: text().describe("What was done."), by: text().describe("Who signed."), when: moment().optional().describe("When.") }))
+    .array(
+      z.strictObject({
+        step: text().describe("What was done."),
+        by: text().describe("Who signed."),
+        when: moment().optional().describe("When."),
+      }),
+    )
     .max(200)
     .optional()
     .describe("Sign-offs of the prep sheet."),
@@ -32,7 +38,9 @@ export const flightSchema = z.strictObject({
       set: quantity("time", { from: "0 s", to: "60 s", example: "10 s" }).optional().describe("Delay as cut."),
       delay: quantity("time", { from: "0 s", to: "120 s", example: "10.4 s" }).optional().describe("Delay as flown."),
       coast: quantity("time", { from: "0 s", to: "300 s", example: "9.8 s" }).optional().describe("Coast as flown."),
-      apogee: quantity("length", { from: "0 m", to: "100 km", example: "640 m" }).optional().describe("Height of the apogee."),
+      apogee: quantity("length", { from: "0 m", to: "100 km", example: "640 m" })
+        .optional()
+        .describe("Height of the apogee."),
       outcome: z.enum(["clean", "fast", "low", "grounded"]).optional().describe("How it opened."),
     })
     .optional()

@@ -5,7 +5,11 @@ import { fieldFacts, filePath, head } from "../fields.js";
 export const librarySchema = z.strictObject({
   ...head("library"),
   documents: z
-    .array(z.looseObject({ kind: z.string().max(60).register(fieldFacts, { accepted: "a kind of document", example: '"rocket"' }) }))
+    .array(
+      z.looseObject({
+        kind: z.string().max(60).register(fieldFacts, { accepted: "a kind of document", example: '"rocket"' }),
+      }),
+    )
     .max(100_000)
     .register(fieldFacts, { accepted: "a list of documents", example: "[]" })
     .describe("The documents, each of any kind but this one."),

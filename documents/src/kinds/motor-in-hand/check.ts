@@ -14,7 +14,13 @@ export function checkMotorInHand(motor: RawView): void {
     if (before !== undefined && after !== undefined && after < before && !reason) {
       reading.at("after").report("after-above-before", "a depth no less than before, or a note with the reason");
     } else if (after !== undefined && deepest !== undefined && after < deepest && !reason) {
-      reading.at("after").report("cut-shallower", "a depth no less than the last, or a note with the reason of the correction", '"note": "caliper was held aslant"');
+      reading
+        .at("after")
+        .report(
+          "cut-shallower",
+          "a depth no less than the last, or a note with the reason of the correction",
+          '"note": "caliper was held aslant"',
+        );
     }
     if (after !== undefined) {
       if (first === undefined) reading.at("before").report("missing", "the depth before the first cut", '"22.2 mm"');

@@ -6,8 +6,12 @@ const depth = { from: "0 mm", to: "500 mm", example: "22.2 mm" };
 
 const reading = z.strictObject({
   when: moment().describe("When it was read."),
-  before: quantity("length", depth).optional().describe("Depth from the rim to the grain's face before the cut; left out: the first that was read."),
-  after: quantity("length", { ...depth, example: "24.6 mm" }).optional().describe("Depth from the rim to the grain's face after the cut."),
+  before: quantity("length", depth)
+    .optional()
+    .describe("Depth from the rim to the grain's face before the cut; left out: the first that was read."),
+  after: quantity("length", { ...depth, example: "24.6 mm" })
+    .optional()
+    .describe("Depth from the rim to the grain's face after the cut."),
   end: text(60).optional().describe("The end of the tool that was used."),
   spacers: z.array(text(60)).max(20).optional().describe("The spacers that were on the tool."),
   note: z.string().max(2000).optional().describe("A correction gives its reason here."),

@@ -14,7 +14,9 @@ const wellHolds = quantity("mass", { from: "0 g", to: "100 g", example: "1.4 g" 
 
 const instructions = z
   .strictObject({
-    allowCutting: yesNo().describe("True where you have read in the motor's own instructions that its delay may be shortened."),
+    allowCutting: yesNo().describe(
+      "True where you have read in the motor's own instructions that its delay may be shortened.",
+    ),
     tool: text().optional().describe("The tool that the instructions name for it."),
   })
   .optional()
@@ -48,7 +50,10 @@ const delay = z
     }),
     z.strictObject({ kind: z.literal("none").describe("No delay and no ejection charge: a plugged motor.") }),
   ])
-  .register(fieldFacts, { accepted: "an object that describes the delay", example: '{ "kind": "adjustable", "longest": "14 s" }' });
+  .register(fieldFacts, {
+    accepted: "an object that describes the delay",
+    example: '{ "kind": "adjustable", "longest": "14 s" }',
+  });
 
 const curve = z.strictObject({
   time: z
@@ -69,14 +74,21 @@ const curve = z.strictObject({
 export const motorSchema = z.strictObject({
   ...head("motor"),
   maker: text().optional().describe("Who makes it."),
-  designation: text(60).optional().describe("As printed on the label, for example H150-14; the curve is checked against it."),
+  designation: text(60)
+    .optional()
+    .describe("As printed on the label, for example H150-14; the curve is checked against it."),
   diameter: quantity("length", { above: "0 mm", to: "500 mm", example: "38 mm" }).describe("Outer diameter."),
   length: quantity("length", { above: "0 mm", to: "5 m", example: "205 mm" }).describe("Length of the motor."),
   loadedMass: quantity("mass", { above: "0 g", to: "200 kg", example: "330 g" }).describe("Mass as loaded."),
-  propellantMass: quantity("mass", { above: "0 g", to: "200 kg", example: "160 g" }).describe("Mass of the propellant."),
+  propellantMass: quantity("mass", { above: "0 g", to: "200 kg", example: "160 g" }).describe(
+    "Mass of the propellant.",
+  ),
   thrust: z
     .union([filePath("demo-h150.csv"), curve])
-    .register(fieldFacts, { accepted: "times and thrusts, or the path of a CSV file", example: '{ "time": [0, 0.1, 2], "newtons": [0, 190, 0] }' })
+    .register(fieldFacts, {
+      accepted: "times and thrusts, or the path of a CSV file",
+      example: '{ "time": [0, 0.1, 2], "newtons": [0, 190, 0] }',
+    })
     .describe("Thrust over time: two lists, or the relative path of a CSV file with a time and a thrust column."),
   delay: delay.describe("The delay the motor comes with."),
   price: number(0, 1_000_000, 45).optional().describe("Price in your own currency, to order a shortlist by."),

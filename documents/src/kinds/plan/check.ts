@@ -16,7 +16,8 @@ export function checkPlan(plan: RawView): void {
     const range = plan.at("weatherRange").at(key);
     const dimension = key === "wind" ? "speed" : key;
     const [least, most] = [range.at(0).si(dimension), range.at(1).si(dimension)];
-    if (least !== undefined && most !== undefined && most < least) range.at(1).report("out-of-range", "no less than the first of the two");
+    if (least !== undefined && most !== undefined && most < least)
+      range.at(1).report("out-of-range", "no less than the first of the two");
   }
 }
 
@@ -24,9 +25,11 @@ function checkGuide(guide: RawView): void {
   const [travel, rail, stop] = [guide.has("travel"), guide.has("rail"), guide.has("stop")];
   if (travel && (rail || stop)) guide.at("travel").report("one-of-two", "either travel, or rail and stop");
   if (!travel && !rail) guide.at(stop ? "rail" : "travel").report("missing", "travel, or rail and stop", '"1.8 m"');
-  if (!travel && rail && !stop) guide.at("stop").report("missing", "the height of the stop above the rail's lower end", '"150 mm"');
+  if (!travel && rail && !stop)
+    guide.at("stop").report("missing", "the height of the stop above the rail's lower end", '"150 mm"');
   const [long, high] = [guide.at("rail").si("length"), guide.at("stop").si("length")];
-  if (long !== undefined && high !== undefined && high >= long) guide.at("stop").report("out-of-range", "less than the length of the rail");
+  if (long !== undefined && high !== undefined && high >= long)
+    guide.at("stop").report("out-of-range", "less than the length of the rail");
 }
 
 function checkWeather(weather: RawView): void {
@@ -35,12 +38,15 @@ function checkWeather(weather: RawView): void {
   }
   const heights = weather.at("aloft").list.map((row) => row.at("height"));
   if (weather.at("aloft").list.length > 0) {
-    for (const key of ["wind", "windFrom", "measuredAt", "terrain", "gradientHeight"].filter((each) => weather.has(each))) {
+    for (const key of ["wind", "windFrom", "measuredAt", "terrain", "gradientHeight"].filter((each) =>
+      weather.has(each),
+    )) {
       weather.at(key).report("one-of-two", "either aloft, or a wind near the ground");
     }
   }
   heights.forEach((height, index) => {
     const [before, here] = [heights[index - 1]?.si("length"), height.si("length")];
-    if (before !== undefined && here !== undefined && here <= before) height.report("not-rising", "a height above the one before it");
+    if (before !== undefined && here !== undefined && here <= before)
+      height.report("not-rising", "a height above the one before it");
   });
 }

@@ -1,6 +1,6 @@
 import { z } from "zod";
-import { day, fieldFacts, filePath, head, number, quantity, text } from "../fields.js";
 import { fieldSchema } from "../field/schema.js";
+import { day, fieldFacts, filePath, head, number, quantity, text } from "../fields.js";
 import { motorSchema } from "../motor/schema.js";
 import { motorInHandSchema } from "../motor-in-hand/schema.js";
 import { rocketSchema } from "../rocket/schema.js";
@@ -21,7 +21,10 @@ export const planSchema = z.strictObject({
     .describe("The rocket: its document, or the relative path of its file."),
   motor: z
     .union([filePath("demo-h150.motor.json"), motorSchema, motorInHandSchema])
-    .register(fieldFacts, { accepted: "a motor or a motor in hand, or the path of its file", example: '"demo-h150.motor.json"' })
+    .register(fieldFacts, {
+      accepted: "a motor or a motor in hand, or the path of its file",
+      example: '"demo-h150.motor.json"',
+    })
     .describe("The motor type or the motor in hand: its document, or the relative path of its file."),
   tool: z
     .union([filePath("two-collar.tool.json"), toolSchema])
@@ -38,10 +41,16 @@ export const planSchema = z.strictObject({
   weatherRange: weatherRangeSchema.optional().describe("The weather that a cut at home must leave room for."),
   guide: z
     .strictObject({
-      travel: quantity("length", { above: "0 m", to: "50 m", example: "1.8 m" }).optional().describe("Way along the guide until the rocket is free."),
+      travel: quantity("length", { above: "0 m", to: "50 m", example: "1.8 m" })
+        .optional()
+        .describe("Way along the guide until the rocket is free."),
       rail: length("2.4 m").optional().describe("Length of the rail or rod, instead of travel."),
-      stop: quantity("length", { from: "0 mm", to: "50 m", example: "150 mm" }).optional().describe("Height of the stop above the rail's lower end."),
-      tilt: quantity("angle", { from: "0 deg", to: "60 deg", example: "0 deg" }).optional().describe("Lean from the vertical."),
+      stop: quantity("length", { from: "0 mm", to: "50 m", example: "150 mm" })
+        .optional()
+        .describe("Height of the stop above the rail's lower end."),
+      tilt: quantity("angle", { from: "0 deg", to: "60 deg", example: "0 deg" })
+        .optional()
+        .describe("Lean from the vertical."),
       toward: azimuth.optional().describe("Azimuth it leans towards, degrees true."),
     })
     .register(fieldFacts, { accepted: "travel, or rail and stop", example: '{ "travel": "1.8 m" }' })
@@ -49,14 +58,20 @@ export const planSchema = z.strictObject({
   ballast: z
     .strictObject({
       mass: quantity("mass", { from: "0 g", to: "100 kg", example: "50 g" }).describe("Mass of the ballast."),
-      at: quantity("length", { from: "0 mm", to: "50 m", example: "200 mm" }).describe("Where it is fixed, from the nose tip."),
+      at: quantity("length", { from: "0 mm", to: "50 m", example: "200 mm" }).describe(
+        "Where it is fixed, from the nose tip.",
+      ),
     })
     .optional()
     .describe("A mass fixed to the airframe for this flight."),
   limits: z
     .strictObject({
-      openingSpeed: quantity("speed", { above: "0 m/s", to: "200 m/s", example: "20 m/s" }).optional().describe("Highest airspeed of a clean opening."),
-      openingHeight: quantity("length", { from: "0 m", to: "5 km", example: "100 m" }).optional().describe("Least height of a clean opening."),
+      openingSpeed: quantity("speed", { above: "0 m/s", to: "200 m/s", example: "20 m/s" })
+        .optional()
+        .describe("Highest airspeed of a clean opening."),
+      openingHeight: quantity("length", { from: "0 m", to: "5 km", example: "100 m" })
+        .optional()
+        .describe("Least height of a clean opening."),
       leastClean: number(0, 1, 0.8).optional().describe("Least odds of a clean opening."),
       leastHolds: number(0, 1, 0.99).optional().describe("Least odds that the recovery holds."),
     })

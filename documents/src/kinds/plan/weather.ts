@@ -15,8 +15,13 @@ export const weatherSchema = z.strictObject({
   motorTemperature: air("20 degC").optional().describe("Temperature of the soaked motor; left out: the air's."),
   wind: speed("2 m/s").optional().describe("Wind speed."),
   windFrom: azimuth("240 deg").optional().describe("Where the wind blows from, degrees true."),
-  measuredAt: quantity("length", { from: "0.1 m", to: "500 m", example: "2 m" }).optional().describe("Height of the wind reading above the ground; left out: 2 m."),
-  terrain: z.enum(["water", "open", "rough", "wooded"]).optional().describe("What the wind blows over; left out: open."),
+  measuredAt: quantity("length", { from: "0.1 m", to: "500 m", example: "2 m" })
+    .optional()
+    .describe("Height of the wind reading above the ground; left out: 2 m."),
+  terrain: z
+    .enum(["water", "open", "rough", "wooded"])
+    .optional()
+    .describe("What the wind blows over; left out: open."),
   gradientHeight: z
     .union([z.literal("none"), quantity("length", { from: "10 m", to: "5 km", example: "300 m" })])
     .register(fieldFacts, { accepted: 'a height with its unit, or "none"', example: '"300 m"' })
@@ -39,6 +44,14 @@ export const weatherSchema = z.strictObject({
 
 /** Weather for which a cut at home must leave room. */
 export const weatherRangeSchema = z.strictObject({
-  wind: z.tuple([speed("0 m/s"), speed("8 m/s")]).register(fieldFacts, { accepted: "least and most wind", example: '["0 m/s", "8 m/s"]' }).optional().describe("Least and most wind."),
-  temperature: z.tuple([air("5 degC"), air("25 degC")]).register(fieldFacts, { accepted: "least and most temperature", example: '["5 degC", "25 degC"]' }).optional().describe("Least and most air temperature."),
+  wind: z
+    .tuple([speed("0 m/s"), speed("8 m/s")])
+    .register(fieldFacts, { accepted: "least and most wind", example: '["0 m/s", "8 m/s"]' })
+    .optional()
+    .describe("Least and most wind."),
+  temperature: z
+    .tuple([air("5 degC"), air("25 degC")])
+    .register(fieldFacts, { accepted: "least and most temperature", example: '["5 degC", "25 degC"]' })
+    .optional()
+    .describe("Least and most air temperature."),
 });

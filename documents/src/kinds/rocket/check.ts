@@ -36,8 +36,10 @@ function checkMass(rocket: RawView): void {
 
 function checkNose(nose: RawView): void {
   const shape = nose.at("shape").text;
-  if (shape === "power" && !nose.has("exponent")) nose.at("exponent").report("missing", "a number from 0.05 to 1", "0.5");
-  if (nose.has("exponent") && shape !== "power") nose.at("exponent").report("does-not-belong", "only with the shape power");
+  if (shape === "power" && !nose.has("exponent"))
+    nose.at("exponent").report("missing", "a number from 0.05 to 1", "0.5");
+  if (nose.has("exponent") && shape !== "power")
+    nose.at("exponent").report("does-not-belong", "only with the shape power");
   if (nose.has("c") && shape !== "haack") nose.at("c").report("does-not-belong", "only with the shape haack");
 }
 
@@ -53,7 +55,8 @@ function checkSections(rocket: RawView): void {
     const long = section.at("length").si("length");
     if (at === undefined || long === undefined) continue;
     if (at < end - 1e-9) section.at("at").report("not-in-order", "a place behind the nose and the section before it");
-    if (at + long > length + 1e-9) section.at("length").report("too-long-for-rocket", "a section that ends within the rocket's length");
+    if (at + long > length + 1e-9)
+      section.at("length").report("too-long-for-rocket", "a section that ends within the rocket's length");
     end = at + long;
   }
 }
@@ -63,10 +66,14 @@ function checkFins(fins: RawView): void {
   if (points.length < 3 || points.some((point) => point.includes(undefined))) return;
   for (const index of [0, points.length - 1]) {
     if (Math.abs(points[index]?.[1] ?? 0) > 1e-6) {
-      fins.at("points").at(index).report("not-on-root", "first and last corner on the root, spanwise 0", '["180 mm", "0 mm"]');
+      fins
+        .at("points")
+        .at(index)
+        .report("not-on-root", "first and last corner on the root, spanwise 0", '["180 mm", "0 mm"]');
     }
   }
-  if (!points.some((point) => (point[1] ?? 0) > 1e-6)) fins.at("points").report("no-span", "corners that stand out from the tube");
+  if (!points.some((point) => (point[1] ?? 0) > 1e-6))
+    fins.at("points").report("no-span", "corners that stand out from the tube");
 }
 
 function checkDrag(drag: RawView): void {
@@ -74,7 +81,8 @@ function checkDrag(drag: RawView): void {
   const mach = drag.at("mach").list.map((each) => each.number);
   for (const column of ["coasting", "thrusting"]) {
     const { length } = drag.at(column).list;
-    if (length > 0 && length !== mach.length) drag.at(column).report("lengths-differ", `a list of ${mach.length}, one for each Mach number`);
+    if (length > 0 && length !== mach.length)
+      drag.at(column).report("lengths-differ", `a list of ${mach.length}, one for each Mach number`);
   }
   mach.forEach((value, index) => {
     const before = mach[index - 1];
@@ -86,10 +94,15 @@ function checkDrag(drag: RawView): void {
 
 function checkRecovery(recovery: RawView): void {
   if (recovery.at("motorCharge").text === "backup" && !recovery.has("electronics")) {
-    recovery.at("electronics").report("missing", "the electronics that the charge stands behind", '{ "fires": "apogee" }');
+    recovery
+      .at("electronics")
+      .report("missing", "the electronics that the charge stands behind", '{ "fires": "apogee" }');
   }
   if (recovery.has("drogue") && !recovery.at("main").has("opensAt")) {
-    recovery.at("main").at("opensAt").report("missing", "the height at which the main opens after the drogue", '"150 m"');
+    recovery
+      .at("main")
+      .at("opensAt")
+      .report("missing", "the height at which the main opens after the drogue", '"150 m"');
   }
   if (recovery.at("main").has("opensAt") && !recovery.has("drogue")) {
     recovery.at("main").at("opensAt").report("does-not-belong", "only with a drogue");

@@ -5,7 +5,9 @@ const edge = z.enum(["square", "round", "sharp"]).optional();
 const positive = { above: "0 mm", to: "5 m" };
 const ring = {
   count: count(2, 16, 3).describe("How many fins stand in this ring."),
-  at: quantity("length", { from: "0 mm", to: "50 m", example: "1.26 m" }).describe("The root's leading edge, from the nose tip."),
+  at: quantity("length", { from: "0 mm", to: "50 m", example: "1.26 m" }).describe(
+    "The root's leading edge, from the nose tip.",
+  ),
   thickness: quantity("length", { above: "0 mm", to: "200 mm", example: "4 mm" }).describe("Thickness of the fin."),
   leadingEdge: edge.describe("Left out: round."),
   trailingEdge: edge.describe("Left out: square."),
@@ -20,8 +22,12 @@ export const finsSchema = z
       ...ring,
       root: quantity("length", { ...positive, example: "180 mm" }).describe("Chord at the tube."),
       tip: quantity("length", { from: "0 mm", to: "5 m", example: "80 mm" }).describe("Chord at the tip."),
-      span: quantity("length", { ...positive, example: "90 mm" }).describe("From the tube to the tip, square to the tube."),
-      sweep: quantity("length", { from: "-5 m", to: "5 m", example: "100 mm" }).describe("How far the tip's leading edge is set back."),
+      span: quantity("length", { ...positive, example: "90 mm" }).describe(
+        "From the tube to the tip, square to the tube.",
+      ),
+      sweep: quantity("length", { from: "-5 m", to: "5 m", example: "100 mm" }).describe(
+        "How far the tip's leading edge is set back.",
+      ),
     }),
     z.strictObject({
       shape: z.literal("ellipse").describe("Half an ellipse."),
@@ -33,11 +39,24 @@ export const finsSchema = z
       shape: z.literal("polygon").describe("Any outline."),
       ...ring,
       points: z
-        .array(z.tuple([coordinate, coordinate]).register(fieldFacts, { accepted: "chordwise and spanwise distance", example: '["50 mm", "60 mm"]' }))
+        .array(
+          z
+            .tuple([coordinate, coordinate])
+            .register(fieldFacts, { accepted: "chordwise and spanwise distance", example: '["50 mm", "60 mm"]' }),
+        )
         .min(3)
         .max(200)
-        .register(fieldFacts, { accepted: "at least three corners", example: '[["0 mm", "0 mm"], ["90 mm", "90 mm"], ["180 mm", "0 mm"]]' })
-        .describe("Corners, chordwise and spanwise from the root's leading edge; the first and the last lie on the root."),
+        .register(fieldFacts, {
+          accepted: "at least three corners",
+          example: '[["0 mm", "0 mm"], ["90 mm", "90 mm"], ["180 mm", "0 mm"]]',
+        })
+        .describe(
+          "Corners, chordwise and spanwise from the root's leading edge; the first and the last lie on the root.",
+        ),
     }),
   ])
-  .register(fieldFacts, { accepted: "a ring of fins", example: '{ "count": 3, "at": "1.26 m", "root": "180 mm", "tip": "80 mm", "span": "90 mm", "sweep": "100 mm", "thickness": "4 mm" }' });
+  .register(fieldFacts, {
+    accepted: "a ring of fins",
+    example:
+      '{ "count": 3, "at": "1.26 m", "root": "180 mm", "tip": "80 mm", "span": "90 mm", "sweep": "100 mm", "thickness": "4 mm" }',
+  });

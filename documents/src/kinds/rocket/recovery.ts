@@ -3,21 +3,41 @@ import { z } from "zod";
 import { number, quantity } from "../fields.js";
 
 const shapes = [
-  "flat circular", "conical", "biconical", "triconical", "extended skirt 10 %", "extended skirt 14.3 %", "hemispherical",
-  "annular", "cross", "flat ribbon", "conical ribbon", "ringslot", "ringsail", "disk-gap-band", "guide surface, ribless",
+  "flat circular",
+  "conical",
+  "biconical",
+  "triconical",
+  "extended skirt 10 %",
+  "extended skirt 14.3 %",
+  "hemispherical",
+  "annular",
+  "cross",
+  "flat ribbon",
+  "conical ribbon",
+  "ringslot",
+  "ringsail",
+  "disk-gap-band",
+  "guide surface, ribless",
 ] as const satisfies readonly CanopyShape[];
 
 const canopy = z.strictObject({
   shape: z.enum(shapes).describe("Type of the canopy."),
-  diameter: quantity("length", { above: "0 mm", to: "30 m", example: "1.1 m" }).describe("Nominal diameter: of the circle with the canopy's whole area."),
+  diameter: quantity("length", { above: "0 mm", to: "30 m", example: "1.1 m" }).describe(
+    "Nominal diameter: of the circle with the canopy's whole area.",
+  ),
   cd: number(0.05, 5, 0.75).optional().describe("Drag coefficient on the nominal area; left out: the handbook's."),
 });
 const strength = quantity("force", { above: "0 N", example: "1.1 kN" });
 
 /** How the rocket comes down. */
 export const recoverySchema = z.strictObject({
-  motorCharge: z.enum(["primary", "backup"]).optional().describe("The motor's charge opens the rocket (when left out), or stands behind electronics."),
-  lineStretch: quantity("time", { from: "0 s", to: "10 s", example: "0.5 s" }).optional().describe("From the charge's firing to line stretch; left out: 0.5 s."),
+  motorCharge: z
+    .enum(["primary", "backup"])
+    .optional()
+    .describe("The motor's charge opens the rocket (when left out), or stands behind electronics."),
+  lineStretch: quantity("time", { from: "0 s", to: "10 s", example: "0.5 s" })
+    .optional()
+    .describe("From the charge's firing to line stretch; left out: 0.5 s."),
   electronics: z
     .strictObject({
       fires: z.literal("apogee").describe("When it fires."),
@@ -26,19 +46,26 @@ export const recoverySchema = z.strictObject({
     .optional()
     .describe("Electronics that opens the rocket."),
   drogue: z
-    .strictObject({ canopy: canopy.describe("The canopy."), strength: strength.optional().describe("Load that it and its fittings bear.") })
+    .strictObject({
+      canopy: canopy.describe("The canopy."),
+      strength: strength.optional().describe("Load that it and its fittings bear."),
+    })
     .optional()
     .describe("What opens at the first event; the main then opens at its height."),
   main: z
     .strictObject({
       canopy: canopy.describe("The canopy."),
       strength: strength.optional().describe("Load that the canopy and its fittings bear."),
-      opensAt: quantity("length", { above: "0 m", to: "5 km", example: "150 m" }).optional().describe("Height of the second event; only with a drogue."),
+      opensAt: quantity("length", { above: "0 m", to: "5 km", example: "150 m" })
+        .optional()
+        .describe("Height of the second event; only with a drogue."),
     })
     .describe("The main parachute."),
   harness: z
     .strictObject({
-      length: quantity("length", { above: "0 m", to: "200 m", example: "5 m" }).optional().describe("Length of the recovery harness."),
+      length: quantity("length", { above: "0 m", to: "200 m", example: "5 m" })
+        .optional()
+        .describe("Length of the recovery harness."),
       strength: strength.optional().describe("Load that it bears."),
     })
     .optional()

@@ -13,20 +13,41 @@ const swing = z.strictObject({
     .strictObject({
       strings: size("1.2 m").describe("Length of the two strings."),
       apart: size("0.8 m").describe("How far apart they hang, half of it on each side of the balance point."),
-      period: quantity("time", { above: "0 s", to: "60 s", example: "1.9 s" }).describe("Time of one whole swing to and fro about the vertical."),
+      period: quantity("time", { above: "0 s", to: "60 s", example: "1.9 s" }).describe(
+        "Time of one whole swing to and fro about the vertical.",
+      ),
     })
     .describe("Hung level on two equal strings and turned a little: what was measured."),
 });
 
 const drag = z
   .union([
-    z.strictObject({ from: z.literal("build-up").describe("Built up from the shape."), scale: number(0.2, 5, 1).optional().describe("Multiplies it; what flights taught.") }),
-    z.strictObject({ from: z.literal("constant").describe("One coefficient."), cd: number(0.01, 5, 0.52).describe("The drag coefficient."), scale: number(0.2, 5, 1).optional().describe("Multiplies it.") }),
+    z.strictObject({
+      from: z.literal("build-up").describe("Built up from the shape."),
+      scale: number(0.2, 5, 1).optional().describe("Multiplies it; what flights taught."),
+    }),
+    z.strictObject({
+      from: z.literal("constant").describe("One coefficient."),
+      cd: number(0.01, 5, 0.52).describe("The drag coefficient."),
+      scale: number(0.2, 5, 1).optional().describe("Multiplies it."),
+    }),
     z.strictObject({
       from: z.literal("table").describe("Coefficients over Mach number."),
-      mach: z.array(number(0, 10, 0.5)).min(1).max(1000).describe("Mach numbers, rising."),
-      coasting: z.array(number(0, 5, 0.5)).min(1).max(1000).describe("Drag coefficients without thrust."),
-      thrusting: z.array(number(0, 5, 0.45)).min(1).max(1000).describe("Drag coefficients under thrust."),
+      mach: z
+        .array(number(0, 10, 0.5))
+        .min(1)
+        .max(1000)
+        .describe("Mach numbers, rising."),
+      coasting: z
+        .array(number(0.001, 5, 0.5))
+        .min(1)
+        .max(1000)
+        .describe("Drag coefficients without thrust."),
+      thrusting: z
+        .array(number(0.001, 5, 0.45))
+        .min(1)
+        .max(1000)
+        .describe("Drag coefficients under thrust."),
       scale: number(0.2, 5, 1).optional().describe("Multiplies it."),
     }),
   ])
@@ -48,14 +69,17 @@ export const rocketSchema = z.strictObject({
     .describe("The motor that was in the rocket when massReady and balanceReady were measured."),
   inertiaWithoutMotor: z
     .union([quantity("inertia", { above: "0 kg m2", to: "10000 kg m2" }), swing])
-    .register(fieldFacts, { accepted: "a moment of inertia with its unit, or what a swing on two strings gave", example: '"0.36 kg m2"' })
+    .register(fieldFacts, {
+      accepted: "a moment of inertia with its unit, or what a swing on two strings gave",
+      example: '"0.36 kg m2"',
+    })
     .optional()
     .describe("Transverse moment of inertia about the balance point without motor; left out: estimated."),
   nose: z
     .strictObject({
       shape: z.enum(["cone", "ogive", "parabola", "ellipsoid", "haack", "power"]).describe("Profile of the nose."),
       length: size("300 mm").describe("Length of the nose."),
-      c: number(0, 1, 0).optional().describe("Of a haack nose: 0 is von Karman."),
+      c: number(0, 0.66, 0).optional().describe("Of a haack nose: 0 is von Karman."),
       exponent: number(0.05, 1, 0.5).optional().describe("Of a power nose: 1 is a cone."),
     })
     .describe("The nose."),
@@ -82,7 +106,9 @@ export const rocketSchema = z.strictObject({
     .max(20)
     .optional()
     .describe("What runs on the launch guide."),
-  roughness: quantity("length", { from: "0 um", to: "2 mm", example: "20 um" }).optional().describe("Surface roughness; left out: 20 um."),
+  roughness: quantity("length", { from: "0 um", to: "2 mm", example: "20 um" })
+    .optional()
+    .describe("Surface roughness; left out: 20 um."),
   mount: z
     .strictObject({
       diameter: size("38 mm").describe("Inner diameter of the motor mount."),
@@ -97,16 +123,25 @@ export const rocketSchema = z.strictObject({
       diameter: size("72 mm").describe("Inner diameter."),
       length: size("250 mm").describe("Free length that the charge fills."),
       shearPins: z
-        .array(z.strictObject({ size: text(20).describe("Thread of the pin, for example 2-56."), count: count(1, 20, 2).describe("How many.") }))
+        .array(
+          z.strictObject({
+            size: text(20).describe("Thread of the pin, for example 2-56."),
+            count: count(1, 20, 2).describe("How many."),
+          }),
+        )
         .max(10)
         .optional()
         .describe("Shear pins that hold it shut."),
-      pressure: quantity("pressure", { above: "0 psi", to: "200 psi", example: "15 psi" }).optional().describe("Pressure that the charge should make."),
+      pressure: quantity("pressure", { above: "0 psi", to: "200 psi", example: "15 psi" })
+        .optional()
+        .describe("Pressure that the charge should make."),
     })
     .optional()
     .describe("The bay that the ejection charge opens."),
   recovery: recoverySchema.describe("How it comes down."),
-  statedCp: along("1.18 m").optional().describe("Centre of pressure as somebody stated it, from the nose tip; replaces the computed one."),
+  statedCp: along("1.18 m")
+    .optional()
+    .describe("Centre of pressure as somebody stated it, from the nose tip; replaces the computed one."),
 });
 
 export type RocketDocument = z.infer<typeof rocketSchema>;

@@ -1,4 +1,5 @@
 import { airframeWithBallast } from "../../rocket/mass.js";
+import { lowestShear } from "../aligned.js";
 import * as at from "./slots.js";
 import type { FastWork } from "./work.js";
 
@@ -71,6 +72,7 @@ export function setDraw(w: FastWork, drawn: DrawnValues): void {
   c[at.GUIDE_UP] = Math.sqrt(1 - flat * shrink * shrink);
   fillAir(w, drawn.temperature);
   fillWind(w, drawn);
+  setLowShear(w);
 }
 
 function fillAir(w: FastWork, change: number): void {
@@ -81,6 +83,16 @@ function fillAir(w: FastWork, change: number): void {
     air[2 * i] = density[i]! * (1 + change * (densityPerKelvin[i]! + change * densityPerKelvin2[i]!));
     air[2 * i + 1] = 1 / (soundSpeed[i]! * (1 + change * (soundSpeedPerKelvin[i]! + change * soundSpeedPerKelvin2[i]!)));
   }
+}
+
+/** Shear at the lowest height at which it is taken. */
+function setLowShear(w: FastWork): void {
+  const { slots: c, wind } = w;
+  const place = Math.sqrt(Math.sqrt(lowestShear)) * c[at.WIND_SCALE]!;
+  const cell = Math.min(place | 0, c[at.LAST_WIND_CELL]!);
+  const perHeight = lowestShear < c[at.WIND_TOP]! ? place / (4 * lowestShear) : 0;
+  c[at.LOW_SHEAR_EAST] = (wind[2 * cell + 2]! - wind[2 * cell]!) * perHeight;
+  c[at.LOW_SHEAR_NORTH] = (wind[2 * cell + 3]! - wind[2 * cell + 1]!) * perHeight;
 }
 
 function fillWind(w: FastWork, drawn: DrawnValues): void {

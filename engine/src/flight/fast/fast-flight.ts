@@ -1,4 +1,4 @@
-import { isSettled } from "./settle.js";
+import { handOver } from "./settle.js";
 import * as at from "./slots.js";
 import { ALIGNED, accept, carryPlace, type FastPhase, GUIDE, PITCHING, rates, record, tryStep } from "./step.js";
 import { type FastWork, mostRecords, recordSize } from "./work.js";
@@ -95,7 +95,7 @@ export function recordedFall(records: Float64Array, offset: number, component: n
  * @param out filled and returned
  */
 export function fastFlight(w: FastWork, impulse: number, time: number, tolerance: number, out: FastOutcome): FastOutcome {
-  const { slots: c, y, k, place, records, tables } = w;
+  const { slots: c, y, place, records, tables } = w;
   const { stretches, burn, options } = tables.model;
   const stretchCount = stretches.length;
   out.flew = false;
@@ -156,7 +156,7 @@ export function fastFlight(w: FastWork, impulse: number, time: number, tolerance
     if (!(error <= 1)) {
       if (!(error < 1e300)) h = length * 0.2;
       else h = length * Math.max(0.2, 0.9 * Math.exp(-0.2 * Math.log(error)));
-      if (h < 1e-9) break;
+      if (h < 1e-13) break;
       continue;
     }
     const grow = error < 1e-4 ? 4 : Math.min(4, 0.9 * Math.exp(-0.2 * Math.log(error)));
@@ -180,7 +180,7 @@ export function fastFlight(w: FastWork, impulse: number, time: number, tolerance
         y[7] = 0;
         y[8] = 0;
         y[9] = 0;
-        phase = options.model === "pitching" && !(options.handOver && isSettled(w, t)) ? PITCHING : ALIGNED;
+        phase = options.model === "pitching" && !(options.handOver && handOver(w, t)) ? PITCHING : ALIGNED;
         h = Math.min(0.03, Math.max(1e-4, to - t));
         if (to - t < 1e-12) {
           index += 1;
@@ -227,9 +227,9 @@ export function fastFlight(w: FastWork, impulse: number, time: number, tolerance
       setStretch(w, index, impulse, time);
       recording = recording || t >= out.burnout - 1e-12;
       h = Math.min(nextH, Math.max(h, 1e-3));
-      if (phase === PITCHING && (pastApogee || (options.handOver && isSettled(w, t)))) phase = ALIGNED;
+      if (phase === PITCHING && (pastApogee || (options.handOver && handOver(w, t)))) phase = ALIGNED;
       rates(w, phase, t, y, 0);
-    } else if (phase === PITCHING && (turned || (options.handOver && isSettled(w, t)))) {
+    } else if (phase === PITCHING && (turned || (options.handOver && handOver(w, t)))) {
       phase = ALIGNED;
       rates(w, phase, t, y, 0);
     }

@@ -1,3 +1,4 @@
+import { lowestShear } from "../aligned.js";
 import * as at from "./slots.js";
 import type { FastWork } from "./work.js";
 
@@ -158,10 +159,13 @@ export function alignedRates(w: FastWork, t: number, y: Float64Array, k: Float64
     const riseNorth = wind[cell + 3]! - wind[cell + 1]!;
     windEast = wind[cell]! + part * riseEast;
     windNorth = wind[cell + 1]! + part * riseNorth;
-    if (z > 0) {
+    if (z > lowestShear) {
       const perHeight = windPlace / (4 * z);
       shearEast = riseEast * perHeight;
       shearNorth = riseNorth * perHeight;
+    } else {
+      shearEast = c[at.LOW_SHEAR_EAST]!;
+      shearNorth = c[at.LOW_SHEAR_NORTH]!;
     }
   } else {
     cell = 2 * (c[at.LAST_WIND_CELL]! + 1);
@@ -185,27 +189,29 @@ export function alignedRates(w: FastWork, t: number, y: Float64Array, k: Float64
   let north = push * uy;
   let up = push * vz - gravity;
 
-  if (w.settled) {
+  if (w.settled && speed > 1e-6) {
     const aero = w.aero;
     const stride = w.aeroStride;
     const node = machCell * stride;
     const slope = aero[node]! + machPart * (aero[node + stride]! - aero[node]!);
     const first = aero[node + 1]! + machPart * (aero[node + stride + 1]! - aero[node + 1]!);
     const second = aero[node + 2]! + machPart * (aero[node + stride + 2]! - aero[node + 2]!);
-    const balance =
-      c[at.FRAME_BALANCE]! + motorMass * perMass * (c[at.MOTOR_CENTRE]! - c[at.FRAME_BALANCE]!);
+    const apart = c[at.MOTOR_CENTRE]! - c[at.FRAME_BALANCE]!;
+    const balance = c[at.FRAME_BALANCE]! + motorMass * perMass * apart;
     const moment = first - slope * balance;
     if (moment > 0) {
-      const damping = second - balance * (2 * first - balance * slope);
       const halfArea = 0.5 * density * c[at.AREA]!;
-      // resistance over airspeed, so that nothing blows up as the airspeed vanishes
-      let ratio = halfArea * ((slope * damping) / moment - moment) * perMass;
-      if (c[at.THRUSTING]! > 0) {
-        const jetArm = c[at.MOTOR_AFT]! - balance;
-        const flow = c[at.PROPELLANT]! * (c[at.SPENT1]! + 2 * dt * c[at.SPENT2]!);
-        const jetLag = (flow * jetArm * jetArm * perSpeed * perSpeed) / (halfArea * moment);
-        ratio += (thrust * ((damping / moment) * perSpeed + jetLag) + halfArea * speed2 * slope * jetLag) * perMass * perSpeed;
-      }
+      const perInertia =
+        1 /
+        (c[at.FRAME_INERTIA]! + motorMass * (c[at.MOTOR_GYRATION]! + c[at.FRAME_MASS]! * perMass * apart * apart));
+      const jetArm = c[at.MOTOR_AFT]! - balance;
+      const jet = c[at.PROPELLANT]! * (c[at.SPENT1]! + 2 * dt * c[at.SPENT2]!) * jetArm * jetArm;
+      const damping = halfArea * speed * (second - balance * (2 * first - balance * slope)) + jet;
+      const growth = (2 * gravity * vz * perSpeed - push * speed) * perSpeed;
+      const answer = damping * perInertia + (growth > 0 ? growth : 0);
+      const lag = answer / (halfArea * speed2 * moment * perInertia + (growth > 0 ? growth * answer : 0));
+      // resistance over airspeed
+      const ratio = (thrust * lag * perSpeed + halfArea * (speed * slope * lag - moment)) * perMass;
       const slow = ratio / (1 + ratio);
       const gx = -shearEast * vz;
       const gy = -shearNorth * vz;

@@ -1,9 +1,16 @@
+import { lowestShear } from "../aligned.js";
 import { settledSwing } from "../hand-over.js";
 import * as at from "./slots.js";
 import type { FastWork } from "./work.js";
 
-/** Has the swing settled? The same measure as `swingLeft`, from the tables. */
-export function isSettled(w: FastWork, t: number): boolean {
+/**
+ * Hands over to the settled model where the swing is below the bound: adds the impulse that the rest of it will give.
+ *
+ * The same measure as `swingLeft`, from the tables.
+ *
+ * @returns whether it has handed over
+ */
+export function handOver(w: FastWork, t: number): boolean {
   const { slots: c, y, air, wind, aero, aeroStride: stride } = w;
   const z = y[0]!;
   const vz = y[3]!;
@@ -20,12 +27,10 @@ export function isSettled(w: FastWork, t: number): boolean {
   const density = air[2 * airCell]!;
   let cell = c[at.LAST_WIND_CELL]!;
   let part = 1;
-  let perHeight = 0;
   if (z > 0 && z < c[at.WIND_TOP]!) {
     const place = Math.sqrt(Math.sqrt(z)) * c[at.WIND_SCALE]!;
     cell = Math.min(place | 0, cell);
     part = place - cell;
-    perHeight = place / (4 * z);
   }
   cell *= 2;
   const riseEast = wind[cell + 2]! - wind[cell]!;
@@ -48,8 +53,10 @@ export function isSettled(w: FastWork, t: number): boolean {
   const resistance = (thrust * lag + pressureArea * (slope * lag - moment / speed)) / mass;
   const frequency2 = (pressureArea * moment) / inertia;
 
-  const gx = -riseEast * perHeight * vz;
-  const gy = -riseNorth * perHeight * vz;
+  const aloft = z > lowestShear && z < c[at.WIND_TOP]!;
+  const perHeight = aloft ? (cell / 2 + part) / (4 * z) : 0;
+  const gx = -vz * (aloft ? riseEast * perHeight : z <= lowestShear ? c[at.LOW_SHEAR_EAST]! : 0);
+  const gy = -vz * (aloft ? riseNorth * perHeight : z <= lowestShear ? c[at.LOW_SHEAR_NORTH]! : 0);
   const gz = -(c[at.GRAVITY0]! + z * c[at.GRAVITY1]!);
   const alongPath = (gx * ux + gy * uy + gz * vz) / speed2;
   const perTurn = 1 / (speed + resistance);
@@ -63,5 +70,15 @@ export function isSettled(w: FastWork, t: number): boolean {
   const ry = y[8]! - ny;
   const rz = y[9]! - nz;
   const swing2 = ex * ex + ey * ey + ez * ez + (rx * rx + ry * ry + rz * rz) / frequency2;
-  return swing2 < settledSwing * settledSwing;
+  if (!(swing2 < settledSwing * settledSwing)) return false;
+  const swingDamping = (lag * pressureArea * moment) / inertia;
+  const perAngle = (thrust + pressureArea * slope) / mass;
+  const perRate = (pressureArea * moment) / (mass * speed);
+  const whole = 1 + (perAngle * swingDamping) / (frequency2 * speed) - perRate / speed;
+  const ofRate = perAngle / (frequency2 * whole);
+  const ofAngle = ofRate * swingDamping - perRate / whole;
+  y[1] = y[1]! + ofRate * rx + ofAngle * ex;
+  y[2] = y[2]! + ofRate * ry + ofAngle * ey;
+  y[3] = vz + ofRate * rz + ofAngle * ez;
+  return true;
 }

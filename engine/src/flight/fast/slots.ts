@@ -35,6 +35,9 @@ export const GUIDE_EAST = 24;
 export const GUIDE_NORTH = 25;
 export const GUIDE_UP = 26;
 export const TRAVEL = 27;
+/** Shear below `lowestShear`. */
+export const LOW_SHEAR_EAST = 36;
+export const LOW_SHEAR_NORTH = 37;
 
 export const STRETCH_FROM = 28;
 export const STRETCH_TO = 29;
@@ -47,4 +50,4 @@ export const SPENT2 = 34;
 /** 1 before the thrust curve's last point, else 0. */
 export const THRUSTING = 35;
 
-export const slotCount = 36;
+export const slotCount = 38;

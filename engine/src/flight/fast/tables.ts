@@ -1,6 +1,5 @@
 import { type AirTable, airTable } from "../../air/table.js";
-import type { DragTable } from "../../rocket/drag-table.js";
-import { dragTable } from "../../rocket/drag-table.js";
+import { type DragTable, dragTable } from "../../rocket/drag-table.js";
 import { windAt } from "../../wind/wind-at.js";
 import type { FlightModel } from "../model.js";
 
@@ -31,6 +30,8 @@ export interface FastTables {
   /** Gravity as c0 + c1 z + c2 z². */
   readonly gravity: readonly [number, number, number];
 }
+
+const dragHeightStep = 250;
 
 /** Mach numbers of the aerodynamic table: those of the drag table. */
 function aeroTable(model: FlightModel, machStep: number, machCount: number): { aero: Float64Array; stride: number } {
@@ -84,7 +85,11 @@ function windBase(model: FlightModel, top: number): { wind: WindBase; windTop: n
  */
 export function fastTables(model: FlightModel, top: number): FastTables {
   const air = airTable(model.inputs.air, top);
-  const drag = dragTable(model.inputs.rocket, model.inputs.motor, model.airAt, top);
+  const drag = dragTable(model.inputs.rocket, model.inputs.motor, {
+    speedOfSoundAt: (z) => model.airAt(z).soundSpeed,
+    kinematicViscosityAt: (z) => model.airAt(z).viscosity / model.airAt(z).density,
+    heights: { step: dragHeightStep, count: Math.ceil(top / dragHeightStep) + 1 },
+  });
   const { aero, stride } = aeroTable(model, drag.machStep, drag.machCount);
   const [g0, g1, g2] = [0, 1e4, 2e4].map((z) => model.gravityAt(z)) as [number, number, number];
   const c2 = (g2 - 2 * g1 + g0) / 2e8;

@@ -30,14 +30,20 @@ export interface DragBreakdown {
   readonly fittings: number;
 }
 
-interface FlowDrag {
-  readonly friction: number;
-  readonly edges: number;
+/** Causes of drag as functions of what each depends on. */
+interface Causes {
+  readonly bodyFriction: (mach: number, reynoldsPerMetre: number) => number;
+  readonly finFriction: (mach: number, reynoldsPerMetre: number) => number;
+  readonly finEdges: (mach: number) => number;
+  readonly nose: (mach: number) => number;
+  readonly transitions: (mach: number) => number;
+  readonly base: (mach: number, thrusting: boolean) => number;
+  readonly fittings: (mach: number) => number;
 }
 
 const ratio = (length: number, roughness: number) => (roughness > 0 ? length / roughness : Number.POSITIVE_INFINITY);
 
-function prepareFins(rocket: Rocket, fins: FinSet): (state: FlowState) => FlowDrag {
+function prepareFins(rocket: Rocket, fins: FinSet): Pick<Causes, "finFriction" | "finEdges"> {
   const planform = finPlanform(fins.shape);
   const reference = referenceArea(rocket.diameter);
   const thicknessRatio = fins.thickness / planform.meanChord;
@@ -46,13 +52,37 @@ function prepareFins(rocket: Rocket, fins: FinSet): (state: FlowState) => FlowDr
   const wave = thicknessWaveDrag(thicknessRatio);
   const sharpArea = fins.leadingEdge === "sharp" ? (fins.count * planform.area) / reference : 0;
   const roughnessRatio = ratio(planform.meanChord, rocket.roughness);
-  return ({ mach, reynoldsPerMetre }) => ({
-    friction: wetted * skinFriction({ reynolds: reynoldsPerMetre * planform.meanChord, mach, roughnessRatio }),
-    edges:
+  return {
+    finFriction: (mach, reynoldsPerMetre) =>
+      wetted * skinFriction({ reynolds: reynoldsPerMetre * planform.meanChord, mach, roughnessRatio }),
+    finEdges: (mach) =>
       frontal *
         (leadingEdgeDrag(fins.leadingEdge, planform.leadingSweep, mach) + trailingEdgeDrag(fins.trailingEdge, mach)) +
       sharpArea * wave(mach),
-  });
+  };
+}
+
+function prepareCauses(rocket: Rocket, motor: { readonly diameter: number }): Causes {
+  const { diameter, length, roughness } = rocket;
+  const bodyWetted = (bodyWettedArea(rocket) * bodyFormFactor(bodyFineness(rocket))) / referenceArea(diameter);
+  const roughnessRatio = ratio(length, roughness);
+  const finSets = rocket.finSets.map((fins) => prepareFins(rocket, fins));
+  const transitions = bodyStretches(rocket)
+    .filter((stretch) => stretch.kind === "transition")
+    .map((stretch) => transitionDrag(stretch, diameter));
+  const aft = baseDiameter(rocket);
+  return {
+    bodyFriction: (mach, reynoldsPerMetre) =>
+      bodyWetted * skinFriction({ reynolds: reynoldsPerMetre * length, mach, roughnessRatio }),
+    finFriction: (mach, reynoldsPerMetre) =>
+      finSets.reduce((sum, fins) => sum + fins.finFriction(mach, reynoldsPerMetre), 0),
+    finEdges: (mach) => finSets.reduce((sum, fins) => sum + fins.finEdges(mach), 0),
+    nose: noseDrag(rocket.nose, diameter),
+    transitions: (mach) => transitions.reduce((sum, drag) => sum + drag(mach), 0),
+    base: (mach, thrusting) =>
+      baseDrag({ mach, thrusting, baseDiameter: aft, motorDiameter: motor.diameter, diameter }),
+    fittings: (mach) => rocket.fittings.reduce((sum, fitting) => sum + fittingDrag(fitting, diameter, mach), 0),
+  };
 }
 
 /**
@@ -71,33 +101,39 @@ export function dragBreakdown(
   rocket: Rocket,
   motor: { readonly diameter: number },
 ): (state: FlowState) => DragBreakdown {
-  const { diameter, length, roughness } = rocket;
-  const bodyWetted = (bodyWettedArea(rocket) * bodyFormFactor(bodyFineness(rocket))) / referenceArea(diameter);
-  const bodyRatio = ratio(length, roughness);
-  const finSets = rocket.finSets.map((fins) => prepareFins(rocket, fins));
-  const nose = noseDrag(rocket.nose, diameter);
-  const transitions = bodyStretches(rocket)
-    .filter((stretch) => stretch.kind === "transition")
-    .map((stretch) => transitionDrag(stretch, diameter));
-  const aft = baseDiameter(rocket);
-  return (state) => {
-    const { mach, reynoldsPerMetre, thrusting } = state;
-    let finFriction = 0;
-    let finEdges = 0;
-    for (const fins of finSets) {
-      const { friction, edges } = fins(state);
-      finFriction += friction;
-      finEdges += edges;
-    }
-    return {
-      bodyFriction: bodyWetted * skinFriction({ reynolds: reynoldsPerMetre * length, mach, roughnessRatio: bodyRatio }),
-      finFriction,
-      finEdges,
-      nose: nose(mach),
-      transitions: transitions.reduce((sum, drag) => sum + drag(mach), 0),
-      base: baseDrag({ mach, thrusting, baseDiameter: aft, motorDiameter: motor.diameter, diameter }),
-      fittings: rocket.fittings.reduce((sum, fitting) => sum + fittingDrag(fitting, diameter, mach), 0),
-    };
+  const causes = prepareCauses(rocket, motor);
+  return ({ mach, reynoldsPerMetre, thrusting }) => ({
+    bodyFriction: causes.bodyFriction(mach, reynoldsPerMetre),
+    finFriction: causes.finFriction(mach, reynoldsPerMetre),
+    finEdges: causes.finEdges(mach),
+    nose: causes.nose(mach),
+    transitions: causes.transitions(mach),
+    base: causes.base(mach, thrusting),
+    fittings: causes.fittings(mach),
+  });
+}
+
+/** Drag coefficient in two shares that add up: the one knows nothing of the Reynolds number, the other nothing of the motor. */
+export interface DragShares {
+  readonly friction: (mach: number, reynoldsPerMetre: number) => number;
+  readonly pressure: (mach: number, thrusting: boolean) => number;
+}
+
+/**
+ * The sum of `dragBreakdown` in two shares, so that a table over Mach number and height works out each only where it changes.
+ *
+ * @param motor whose jet fills part of the base under thrust; its diameter [m]
+ * @returns friction of body and fins, and the pressure drag of everything, on the circle of the reference diameter
+ * @source `dragBreakdown`
+ * @example
+ * dragShares(exampleRocket, { diameter: 0.038 }).friction(0.3, 7e6); // 0.4233405
+ */
+export function dragShares(rocket: Rocket, motor: { readonly diameter: number }): DragShares {
+  const { bodyFriction, finFriction, finEdges, nose, transitions, base, fittings } = prepareCauses(rocket, motor);
+  return {
+    friction: (mach, reynoldsPerMetre) => bodyFriction(mach, reynoldsPerMetre) + finFriction(mach, reynoldsPerMetre),
+    pressure: (mach, thrusting) =>
+      finEdges(mach) + nose(mach) + transitions(mach) + base(mach, thrusting) + fittings(mach),
   };
 }
 
@@ -108,20 +144,9 @@ export function dragBreakdown(
  * @returns coefficient on the circle of the reference diameter, for a state of the flow; finite and positive for Mach 0…5
  * @source `dragBreakdown`
  * @example
- * dragBuildUp(exampleRocket, { diameter: 0.038 })({ mach: 0.3, reynoldsPerMetre: 7e6, thrusting: false }); // 0.63
+ * dragBuildUp(exampleRocket, { diameter: 0.038 })({ mach: 0.3, reynoldsPerMetre: 7e6, thrusting: false }); // 0.6475742
  */
 export function dragBuildUp(rocket: Rocket, motor: { readonly diameter: number }): (state: FlowState) => number {
-  const breakdown = dragBreakdown(rocket, motor);
-  return (state) => {
-    const parts = breakdown(state);
-    return (
-      parts.bodyFriction +
-      parts.finFriction +
-      parts.finEdges +
-      parts.nose +
-      parts.transitions +
-      parts.base +
-      parts.fittings
-    );
-  };
+  const { friction, pressure } = dragShares(rocket, motor);
+  return ({ mach, reynoldsPerMetre, thrusting }) => friction(mach, reynoldsPerMetre) + pressure(mach, thrusting);
 }

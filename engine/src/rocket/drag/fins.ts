@@ -19,11 +19,15 @@ export function finFormFactor(thicknessRatio: number): number {
   return 1 + 2 * thicknessRatio + 60 * thicknessRatio ** 4;
 }
 
-/** Drag of a rounded leading edge across the flow. */
+const roundEdgeSubsonic = (mach: number) => (1 - mach * mach) ** -0.417 - 1;
+const roundEdgeSupersonic = (mach: number) => 1.214 - 0.502 / mach ** 2 + 0.1095 / mach ** 4;
+
+/** Drag of a rounded leading edge across the flow; linear from Mach 0.9 to 1, between the two laws' own ends. */
 function roundEdge(mach: number): number {
-  if (mach <= 0.9) return (1 - mach * mach) ** -0.417 - 1;
-  if (mach <= 1) return 1 - 1.785 * (mach - 0.9);
-  return 1.214 - 0.502 / mach ** 2 + 0.1095 / mach ** 4;
+  if (mach <= 0.9) return roundEdgeSubsonic(mach);
+  if (mach >= 1) return roundEdgeSupersonic(mach);
+  const start = roundEdgeSubsonic(0.9);
+  return start + ((roundEdgeSupersonic(1) - start) * (mach - 0.9)) / 0.1;
 }
 
 /**

@@ -147,7 +147,7 @@ export function skinFriction({ reynolds, mach, roughnessRatio }: SkinFriction): 
  * @returns coefficient on the frontal area
  * @source E. L. Fleeman, Tactical Missile Design (2006), from Jerger: 0.053 (L/d) [M/(q L)]^0.2 with q in lbf/ft², L in ft
  * @example
- * bodyFrictionEstimate({ fineness: 15, length: 1, mach: 0.5, dynamicPressure: 17_732 }); // 0.1672
+ * bodyFrictionEstimate({ fineness: 15, length: 1, mach: 0.5, dynamicPressure: 17_732 }); // 0.1672029
  */
 export function bodyFrictionEstimate({
   fineness,

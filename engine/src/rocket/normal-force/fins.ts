@@ -61,7 +61,7 @@ function supersonicSlope({ aspectRatio }: Planform, mach: number): number {
  * @source F. W. Diederich, NACA TN 2335 (1951), as used by Barrowman 1967; J. Ackeret's linear theory with the rectangular
  * wing's tip loss 1 − 1/(2 β AR); memory
  * @example
- * finSlopeOverMach(finPlanform({ kind: "ellipse", root: 0.15, span: 0.1 }))(0); // 2.5
+ * finSlopeOverMach(finPlanform({ kind: "ellipse", root: 0.15, span: 0.1 }))(0); // 2.3071237
  */
 export function finSlopeOverMach(planform: Planform): (mach: number) => number {
   return bridgeOverMach(

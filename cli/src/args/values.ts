@@ -1,0 +1,32 @@
+import { type Dimension, parseQuantity } from "@delaywright/documents";
+
+/** A value on the command line that is not accepted. */
+export class UsageError extends Error {}
+
+/** A quantity with its unit, as typed after an option. */
+export function quantityOf(option: string, text: string, dimension: Dimension, example: string): number {
+  const parsed = parseQuantity(text, dimension, example);
+  if (parsed.ok) return parsed.value;
+  throw new UsageError(`${option}: ${JSON.stringify(text)} found; ${parsed.issue.accepted} is accepted, for example ${parsed.issue.example}`);
+}
+
+/** As `quantityOf`, from zero up. */
+export function positiveOf(option: string, text: string, dimension: Dimension, example: string): number {
+  const value = quantityOf(option, text, dimension, example);
+  if (value >= 0) return value;
+  throw new UsageError(`${option}: ${JSON.stringify(text)} found; nothing below zero is accepted, for example ${example}`);
+}
+
+/** A whole number within bounds. */
+export function wholeOf(option: string, text: string, least: number, most: number): number {
+  const value = /^\d{1,10}$/.test(text) ? Number(text) : Number.NaN;
+  if (value >= least && value <= most) return value;
+  throw new UsageError(`${option}: ${JSON.stringify(text)} found; a whole number from ${least} to ${most} is accepted, for example ${Math.max(least, 1)}`);
+}
+
+/** How the body turns in the wind. */
+export function modelOf(text: string): "pitching" | "aligned" {
+  if (text === "pitching" || text === "aligned") return text;
+  const word = text === "rigid" ? "the rigid model does not exist yet" : `${JSON.stringify(text)} found`;
+  throw new UsageError(`--model: ${word}; pitching or aligned is accepted, for example --model pitching`);
+}

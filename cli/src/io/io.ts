@@ -1,0 +1,38 @@
+import type { FileSource } from "@delaywright/documents";
+import type { EnsembleRunner } from "@delaywright/engine";
+
+/** Files as the commands see them: a disk, or memory in tests. */
+export interface Files extends FileSource {
+  /** Names of the files in a folder, sorted; none where it cannot be read. */
+  list(folder: string): Promise<readonly string[]>;
+}
+
+/** Shows how far a long run has come. */
+export interface Progress {
+  update(done: number, total: number): void;
+  end(): void;
+}
+
+/** Workers that fly draws side by side. */
+export interface Pool {
+  readonly run: EnsembleRunner;
+  close(): Promise<void>;
+}
+
+/** Everything outside that a command touches. */
+export interface Io {
+  /** Standard output. */
+  out(text: string): void;
+  /** Standard error. */
+  err(text: string): void;
+  readonly files: Files;
+  /** Colours are wanted on standard output. */
+  readonly colour: boolean;
+  readonly progress: Progress;
+  /** Processor cores of this machine. */
+  readonly cores: number;
+  openPool(workers: number): Pool;
+}
+
+/** Exit codes of every command. */
+export const EXIT = Object.freeze({ done: 0, defect: 1, wrongInput: 2, notGoodEnough: 3 });

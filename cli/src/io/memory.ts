@@ -1,0 +1,43 @@
+import { memoryFiles } from "@delaywright/documents";
+import type { Io } from "./io.js";
+import { inProcessPool } from "./pool.js";
+
+/** An `Io` that keeps what was written, over files in memory. */
+export interface MemoryIo extends Io {
+  readonly written: { out: string; err: string };
+}
+
+/**
+ * The outside, in memory.
+ *
+ * @param files texts or bytes by path, with forward slashes
+ * @param changed parts of the outside to put in the place of the usual ones
+ */
+export function memoryIo(files: Readonly<Record<string, string | Uint8Array>>, changed: Partial<Io> = {}): MemoryIo {
+  const written = { out: "", err: "" };
+  const source = memoryFiles(files);
+  return {
+    written,
+    out: (text) => {
+      written.out += text;
+    },
+    err: (text) => {
+      written.err += text;
+    },
+    files: {
+      ...source,
+      list(folder) {
+        const before = folder === "." || folder === "" ? "" : `${folder}/`;
+        const inside = Object.keys(files)
+          .filter((path) => path.startsWith(before))
+          .map((path) => path.slice(before.length));
+        return Promise.resolve(inside.filter((name) => !name.includes("/")).sort());
+      },
+    },
+    colour: false,
+    progress: { update: () => {}, end: () => {} },
+    cores: 1,
+    openPool: () => inProcessPool(),
+    ...changed,
+  };
+}

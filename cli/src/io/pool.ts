@@ -1,0 +1,99 @@
+import { Worker } from "node:worker_threads";
+import { type EnsembleChunk, type EnsembleSpec, joinChunks, prepareEnsemble } from "@delaywright/engine";
+import type { Pool } from "./io.js";
+
+/** Draws that are flown in one go. Fixed, so that the number of workers changes no figure. */
+const RUN = 250;
+
+/** What a worker is asked: a spec to prepare once, and runs of its draws. */
+export interface Task {
+  /** Counts the specs; the spec itself comes with its first task only. */
+  readonly job: number;
+  readonly spec?: EnsembleSpec;
+  readonly from: number;
+  readonly to: number;
+}
+
+/** Runs of draws that together cover 0 … `draws` − 1. */
+export function runsOf(draws: number): { from: number; to: number }[] {
+  return Array.from({ length: Math.ceil(draws / RUN) }, (_, i) => ({ from: i * RUN, to: Math.min(draws, (i + 1) * RUN) }));
+}
+
+/** Flies everything in this thread. */
+export function inProcessPool(): Pool {
+  return {
+    async run(spec, draws, onProgress) {
+      const fly = prepareEnsemble(spec);
+      const chunks: EnsembleChunk[] = [];
+      for (const { from, to } of runsOf(draws)) {
+        chunks.push(fly(from, to));
+        onProgress?.(to);
+        // a breath for whatever waits in this thread, such as the line that fills
+        await new Promise((resolve) => setImmediate(resolve));
+      }
+      return joinChunks(chunks);
+    },
+    close: () => Promise.resolve(),
+  };
+}
+
+/**
+ * Flies draws in worker threads. A worker that throws or exits rejects the run; `close` ends them all.
+ *
+ * @param workers number of threads, ≥ 1
+ * @param entry the worker's bundle
+ */
+export function workerPool(workers: number, entry: URL): Pool {
+  const threads = Array.from({ length: workers }, () => new Worker(entry));
+  let jobs = 0;
+  let failed: unknown;
+  for (const thread of threads) {
+    thread.on("error", (error) => {
+      failed ??= error;
+    });
+    thread.unref();
+  }
+
+  const ask = (thread: Worker, task: Task): Promise<EnsembleChunk> =>
+    new Promise((resolve, reject) => {
+      const settle = (act: () => void): void => {
+        thread.off("message", onMessage).off("error", onError).off("exit", onExit);
+        thread.unref();
+        act();
+      };
+      const onMessage = (chunk: EnsembleChunk): void => settle(() => resolve(chunk));
+      const onError = (error: unknown): void => settle(() => reject(error));
+      const onExit = (code: number): void => settle(() => reject(failed ?? new Error(`a worker ended with code ${code}`)));
+      thread.on("message", onMessage).on("error", onError).on("exit", onExit);
+      thread.ref();
+      if (failed !== undefined || thread.threadId === -1) onExit(1);
+      else thread.postMessage(task);
+    });
+
+  return {
+    async run(spec, draws, onProgress) {
+      const job = ++jobs;
+      const waiting = runsOf(draws);
+      const chunks: EnsembleChunk[] = [];
+      let done = 0;
+      const work = async (thread: Worker): Promise<void> => {
+        let first = true;
+        for (let next = waiting.shift(); next !== undefined; next = waiting.shift()) {
+          const chunk = await ask(thread, first ? { job, spec, ...next } : { job, ...next }).catch((error: unknown) => {
+            waiting.length = 0;
+            throw error;
+          });
+          first = false;
+          chunks.push(chunk);
+          done += chunk.to - chunk.from;
+          onProgress?.(done);
+        }
+      };
+      await Promise.all(threads.map(work));
+      return joinChunks(chunks);
+    },
+    async close() {
+      await Promise.all(threads.map((thread) => thread.terminate()));
+    },
+  };
+}

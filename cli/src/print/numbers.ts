@@ -1,0 +1,86 @@
+import { fractionOfInch } from "@delaywright/documents";
+
+/** Joins a number and its unit so that no line breaks between them; `wrap` turns it into a plain space. */
+const GLUE = "\u00a0";
+
+/** Values that belong together, kept on one line. */
+export function glued(...parts: readonly string[]): string {
+  return parts.join(GLUE);
+}
+
+/** A number with so many decimals, never as -0. */
+export function decimals(value: number, count: number): string {
+  const text = value.toFixed(count);
+  return Number(text) === 0 ? (0).toFixed(count) : text;
+}
+
+/** A value with its unit. */
+export function amount(value: number, unit: string, count = 0): string {
+  return glued(decimals(value, count), unit);
+}
+
+/** Whole percent; what is not nothing and not all is never rounded to it. */
+export function percent(odds: number): string {
+  if (odds <= 0) return glued("0", "%");
+  if (odds < 0.01) return glued("under", "1", "%");
+  if (odds > 0.99 && odds < 1) return glued("over", "99", "%");
+  return glued(String(Math.round(100 * odds)), "%");
+}
+
+/** Whole percent for a narrow column, without its sign. */
+export function percentCell(odds: number): string {
+  if (odds > 0 && odds < 0.01) return "<1";
+  if (odds > 0.99 && odds < 1) return ">99";
+  return String(Math.round(100 * odds));
+}
+
+/** Odds near one matter to a tenth of a percent. */
+export function holdsCell(odds: number): string {
+  if (odds > 0.999 && odds < 1) return ">99.9";
+  return odds >= 0.95 && odds < 1 ? decimals(100 * odds, 1) : percentCell(odds);
+}
+
+/** As `holdsCell`, within a sentence. */
+export function holdsPercent(odds: number): string {
+  const cell = holdsCell(odds);
+  return cell.startsWith(">") ? glued("over", cell.slice(1), "%") : cell.startsWith("<") ? percent(odds) : glued(cell, "%");
+}
+
+/** A delay as it is set: whole and quarter seconds as they are, others to a tenth. */
+export function delayNumber(seconds: number): string {
+  const quarters = Math.round(4 * seconds) / 4;
+  return Math.abs(quarters - seconds) < 1e-6 ? String(quarters) : decimals(seconds, 1);
+}
+
+/** A delay with its unit. */
+export function delayWords(seconds: number): string {
+  return glued(delayNumber(seconds), "s");
+}
+
+/** A depth of cut: millimetres to a tenth, and the nearest 64th of an inch. */
+export function depthWords(depth: number): string {
+  return `${amount(1000 * depth, "mm", 1)} (${fractionOfInch(depth).replaceAll(" ", GLUE)})`;
+}
+
+/** A share of a whole in words, for a sentence. */
+export function shareWords(share: number): string {
+  if (share >= 0.95) return "nearly all";
+  if (share >= 0.7 && share < 0.8) return "three quarters";
+  if (share >= 0.62 && share < 0.7) return "two thirds";
+  if (share >= 0.45 && share < 0.55) return "half";
+  if (share >= 0.3 && share < 0.37) return "a third";
+  if (share >= 0.22 && share < 0.28) return "a quarter";
+  return percent(share);
+}
+
+const points = ["north", "north-east", "east", "south-east", "south", "south-west", "west", "north-west"] as const;
+
+/** Where a place lies from the pad: distance and direction. */
+export function placeWords(east: number, north: number): string {
+  const distance = Math.hypot(east, north);
+  if (distance < 0.5) return "at the pad";
+  const azimuth = (Math.atan2(east, north) / (2 * Math.PI)) * 360;
+  const round = (azimuth + 360) % 360;
+  const point = points[Math.round(round / 45) % 8] ?? "north";
+  return `${amount(distance, "m")} ${point} of the pad (${amount(round, "deg")})`;
+}

@@ -1,0 +1,171 @@
+import type { Check, CheckCode, Warning, WarningCode } from "@delaywright/engine";
+
+interface CheckWords {
+  /** What is looked at. */
+  readonly title: string;
+  /** Whether the limit is the least or the most; `none` where there is nothing to compare. */
+  readonly sense: "least" | "most" | "none";
+  /** What it means where it does not pass. */
+  readonly otherwise: string;
+}
+
+const checks: Readonly<Record<CheckCode, CheckWords>> = Object.freeze({
+  "cp-ahead-of-balance": {
+    title: "centre of pressure behind the balance point",
+    sense: "least",
+    otherwise:
+      "the centre of pressure is ahead of the balance point: it does not fly nose first. Ballast in the nose, larger fins, or a lighter motor",
+  },
+  "guide-exit-speed": {
+    title: "guide-exit speed",
+    sense: "least",
+    otherwise: "it leaves the guide too slowly for its fins to work: a longer guide, less mass, or more thrust",
+  },
+  "guide-exit-against-wind": {
+    title: "guide-exit speed against the wind",
+    sense: "least",
+    otherwise:
+      "it leaves the guide too slowly for this wind and turns into it: a longer guide, more thrust, or less wind",
+  },
+  "thrust-to-weight": {
+    title: "thrust to weight",
+    sense: "least",
+    otherwise: "the motor is weak for this rocket: less mass, or more thrust",
+  },
+  "instructions-not-confirmed": {
+    title: "the motor's instructions on shortening the delay",
+    sense: "none",
+    otherwise:
+      "no cut is shown until you have confirmed that the motor's own instructions allow it: delay.instructions.allowCutting",
+  },
+  "tool-not-named": {
+    title: "the tool that the motor's instructions name",
+    sense: "none",
+    otherwise: "cut only with the tool that the motor's own instructions name: delay.instructions.tool",
+  },
+  "no-setting-holds": {
+    title: "odds that the recovery holds",
+    sense: "least",
+    otherwise: "no setting opens high and slow enough for the recovery to hold",
+  },
+  "below-least-clean": {
+    title: "odds of a clean opening",
+    sense: "least",
+    otherwise: "even the best setting opens clean less often than you asked for",
+  },
+  "margin-at-guide-exit": {
+    title: "static margin at guide exit",
+    sense: "least",
+    otherwise:
+      "the margin is small where the rocket leaves the guide, at the angle the wind meets it: ballast in the nose, or less wind",
+  },
+  "margin-at-burnout": {
+    title: "static margin at burnout",
+    sense: "least",
+    otherwise: "the margin is small at burnout: ballast in the nose, or larger fins",
+  },
+  "over-stable": {
+    title: "static margin",
+    sense: "most",
+    otherwise: "the margin is large: it turns far into the wind. Less nose mass, or less wind",
+  },
+  ceiling: {
+    title: "height against the field's ceiling",
+    sense: "most",
+    otherwise: "it may fly above the field's ceiling: a smaller motor, or ballast",
+  },
+  "wind-limit": { title: "wind", sense: "most", otherwise: "the wind is above the safety code's limit: wait" },
+  "tilt-limit": {
+    title: "lean of the guide",
+    sense: "most",
+    otherwise: "the guide leans more than the safety code or the field allows",
+  },
+  "tilt-sector": {
+    title: "azimuth to which the guide leans",
+    sense: "none",
+    otherwise: "the guide leans out of the sector that the field allows",
+  },
+  "choice-below-least": {
+    title: "odds of a clean opening at your own setting",
+    sense: "least",
+    otherwise: "your own setting opens clean less often than you asked for",
+  },
+  "draws-not-flown": {
+    title: "draws that could not be flown",
+    sense: "most",
+    otherwise: "some draws never left the guide or broke off: they stand in no odds",
+  },
+  "opening-strength-unrated": {
+    title: "strength of the recovery",
+    sense: "none",
+    otherwise: "no strength is given for canopy or harness: twice the opening-speed limit stands for it",
+  },
+  "element-over-cut": {
+    title: "depth cut so far",
+    sense: "most",
+    otherwise: "more has been taken out of this motor than it may lose",
+  },
+  "no-charge": {
+    title: "ejection charge of the motor",
+    sense: "none",
+    otherwise: "this motor has no ejection charge: something else must open the rocket",
+  },
+});
+
+const warnings: Readonly<Record<WarningCode, string>> = Object.freeze({
+  "mach-outside-range": "it flies faster than the drag and stability models were held against",
+  "angle-of-attack-outside-range": "it meets the air at a larger angle than the models were held against",
+  "fineness-outside-range": "it is stubbier or more slender than the models were held against",
+  "reynolds-outside-range": "it flies at a Reynolds number that the drag model was not held against",
+  "surface-wind-carried-up": "the wind aloft is a guess from a reading near the ground: winds aloft would tell",
+  "inertia-estimated": "the transverse inertia is a guess from mass and length: a swing on two strings would tell",
+  "delay-not-learned": "the delay's scatter is the standard's tolerance: no flight of this motor type is logged yet",
+  "drag-not-learned": "the drag is computed: no flight of this rocket is logged yet",
+  "burning-rate-spread":
+    "the delay grain burns faster or slower with its temperature and the pressure: that widens the delay's scatter",
+  "no-tool": "no tool is given: no cut is planned",
+  "chosen-setting-differs": "your own setting is not the delay to cut that is suggested",
+  "never-handed-over": "the swing had not settled by the top: the flight was reckoned with pitching all the way",
+});
+
+/** A finding whose code may be newer than these words. */
+type Coded<Finding> = Omit<Finding, "code"> & { readonly code: string };
+
+/** What a check looks at, and what it means where it does not pass. A code that is not known speaks for itself. */
+export function wordsForCheck(code: string): CheckWords {
+  if (Object.hasOwn(checks, code)) return checks[code as CheckCode];
+  return { title: code.replaceAll("-", " "), sense: "none", otherwise: "" };
+}
+
+/**
+ * One check as a line: what was found against which limit, and what it means where it does not pass.
+ *
+ * @example
+ * wordForCheck(check); // "guide-exit speed 11.2 m/s, least 13.4 m/s: it leaves the guide too slowly …"
+ */
+export function wordForCheck(check: Coded<Check>): string {
+  const { title, sense, otherwise } = wordsForCheck(check.code);
+  const value = check.value === null ? "" : ` ${amount(check.value, check.unit)}`;
+  const limit = check.limit === null || sense === "none" ? "" : `, ${sense} ${amount(check.limit, check.unit)}`;
+  const meaning = check.verdict === "pass" || otherwise === "" ? "" : `: ${otherwise}`;
+  return `${title}${value}${limit}${meaning}`;
+}
+
+/** One warning as a line. */
+export function wordForWarning(warning: Coded<Warning>): string {
+  const { code, value, limit } = warning;
+  const words = Object.hasOwn(warnings, code) ? warnings[code as WarningCode] : code.replaceAll("-", " ");
+  const numbers =
+    value === null
+      ? ""
+      : limit === null
+        ? ` (${amount(value, "")})`
+        : ` (${amount(value, "")}, limit ${amount(limit, "")})`;
+  return `${words}${numbers}`;
+}
+
+function amount(value: number, unit: string): string {
+  const [shown, word] = unit === "rad" ? [(value * 180) / Math.PI, "deg"] : [value, unit];
+  const number = Number(shown.toPrecision(3));
+  return word === "" ? String(number) : `${number} ${word}`;
+}

@@ -1,0 +1,109 @@
+import { drawNormals, drawSize, flightInputsDrawn } from "../spread/draws.js";
+import { APOGEE_TIME, COAST, type EnsembleChunk, FLEW, flightSize } from "../spread/ensemble.js";
+import { judgedSize } from "../spread/opening-spec.js";
+import { varianceShares } from "../spread/sensitivity.js";
+import type { Spread } from "../spread/spread.js";
+import type { DelayScatter } from "./delay-scatter.js";
+import type { Driver, DriverName, Share } from "./decision.js";
+
+/** Which driver each drawn input counts towards: two axes of one thing are one driver. */
+const driverOf: Readonly<Record<(typeof flightInputsDrawn)[number], Exclude<DriverName, "delay" | "cutDepth">>> = {
+  dragScale: "dragScale",
+  windSpeed: "windSpeed",
+  guideTiltEast: "guideTilt",
+  guideTiltNorth: "guideTilt",
+  totalImpulse: "totalImpulse",
+  windExponent: "windExponent",
+  windFloorEast: "windFloor",
+  windFloorNorth: "windFloor",
+  windFrom: "windFrom",
+  mass: "mass",
+  burnTime: "burnTime",
+  inertia: "inertia",
+  balance: "balance",
+  temperature: "temperature",
+};
+
+export interface Drivers {
+  /** Largest share of the timing first. */
+  readonly drivers: readonly Driver[];
+  /** Share of clean-or-not that the delay's own scatter leaves open. */
+  readonly delayShareOfOdds: number | null;
+}
+
+/**
+ * How much of the spread each uncertain input causes, from the draws already flown.
+ *
+ * @param setting index of the setting whose odds are explained
+ * @param clock `burnout`: the coast time meets the delay; `ignition`: the time of apogee does
+ */
+export function driversOf(
+  chunk: EnsembleChunk,
+  spread: Spread,
+  seed: number,
+  settingCount: number,
+  setting: number,
+  scatter: DelayScatter,
+  clock: "burnout" | "ignition",
+): Drivers {
+  const draws = chunk.to - chunk.from;
+  const moving = flightInputsDrawn.map((name, i) => ({ i, driver: driverOf[name] })).filter(({ driver }) => spread[driver] > 0);
+  const names = [...new Set(moving.map((m) => m.driver))];
+  const groups = moving.map((m) => names.indexOf(m.driver));
+  const normals = new Float64Array(draws * moving.length);
+  const row = new Float64Array(drawSize);
+  for (let d = 0; d < draws; d++) {
+    drawNormals(seed, d, row);
+    moving.forEach(({ i }, k) => {
+      normals[d * moving.length + k] = row[i]!;
+    });
+  }
+  const column = (pick: (draw: number) => number): Float64Array =>
+    Float64Array.from({ length: draws }, (_, d) => (chunk.flights[d * flightSize + FLEW] === 1 ? pick(d) : Number.NaN));
+  const coast = column((d) => chunk.flights[d * flightSize + COAST]!);
+  const timed = clock === "burnout" ? coast : column((d) => chunk.flights[d * flightSize + APOGEE_TIME]!);
+  const clean = column((d) => chunk.judged[(d * settingCount + setting) * judgedSize]!);
+  const shares = (values: Float64Array) => varianceShares(normals, moving.length, groups, names.length, values);
+  const ofCoast = shares(coast);
+  const ofTimed = clock === "burnout" ? ofCoast : shares(timed);
+  const ofClean = shares(clean);
+
+  const timedVariance = varianceOf(timed);
+  const whole = timedVariance + scatter.total ** 2;
+  const flightPart = whole > 0 ? timedVariance / whole : 0;
+  const share = (all: { first: readonly number[]; total: readonly number[] }, i: number, by = 1): Share => ({
+    first: by * all.first[i]!,
+    total: by * all.total[i]!,
+  });
+  const drivers: Driver[] = names.map((input, i) => ({
+    input,
+    coast: share(ofCoast, i),
+    timing: share(ofTimed, i, flightPart),
+    odds: share(ofClean, i),
+  }));
+  const own = scatter.motor ** 2 + scatter.burningRate ** 2;
+  for (const [input, variance] of [["delay", own], ["cutDepth", scatter.cut ** 2]] as const)
+    if (variance > 0) drivers.push({ input, coast: null, timing: { first: variance / whole, total: variance / whole }, odds: null });
+  drivers.sort((a, b) => b.timing.total - a.timing.total);
+
+  const mean = meanOf(clean);
+  const open = meanOf(clean.map((p) => p * (1 - p)));
+  const all = mean * (1 - mean);
+  return { drivers, delayShareOfOdds: all > 1e-6 ? open / all : null };
+}
+
+function meanOf(values: Float64Array): number {
+  let sum = 0;
+  let count = 0;
+  for (const v of values)
+    if (!Number.isNaN(v)) {
+      sum += v;
+      count += 1;
+    }
+  return count > 0 ? sum / count : 0;
+}
+
+function varianceOf(values: Float64Array): number {
+  const mean = meanOf(values);
+  return meanOf(values.map((v) => (v - mean) ** 2));
+}

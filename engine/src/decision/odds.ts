@@ -1,0 +1,122 @@
+import { fly } from "../flight/fly.js";
+import type { FlightResult } from "../flight/result.js";
+import type { FlightOptions } from "../flight/options.js";
+import { padTemperature } from "../air/at-field.js";
+import { type EnsembleChunk, type EnsembleSpec, FLEW, flightSize, prepareEnsemble } from "../spread/ensemble.js";
+import { noSpread, varies } from "../spread/drawn-values.js";
+import type { CutPlan } from "./cut-plan.js";
+import type { Setting } from "./decision.js";
+import { delayScatter, type DelayScatter } from "./delay-scatter.js";
+import type { DecisionInputs } from "./inputs.js";
+import { fillDistanceOf, strengthOf, type Strength } from "./opening-rules.js";
+import { depthPerSecondOf } from "./removals.js";
+import { oddsOf, openingsOf } from "./summary.js";
+
+/** Flies an ensemble's draws, here or on workers; the figures must not depend on how it splits them. */
+export type EnsembleRunner = (spec: EnsembleSpec, draws: number) => Promise<EnsembleChunk>;
+
+/** Flies all draws in one go where it is called. */
+export const runHere: EnsembleRunner = async (spec, draws) => prepareEnsemble(spec)(0, draws);
+
+/** How an ensemble is flown. */
+export interface OddsOptions {
+  readonly draws: number;
+  readonly seed: number;
+  readonly flight: FlightOptions;
+  readonly run: EnsembleRunner;
+}
+
+/** Every setting judged on one ensemble. */
+export interface JudgedSettings {
+  /** The nominal flight. */
+  readonly flight: FlightResult;
+  readonly settings: readonly Setting[];
+  readonly scatters: readonly DelayScatter[];
+  readonly chunk: EnsembleChunk;
+  readonly strength: Strength;
+  /** Draws that were flown: 1 where nothing varies. */
+  readonly draws: number;
+  /** Draws that never left the guide or never came down. */
+  readonly notFlown: number;
+}
+
+/** Openings sampled for the quantiles over all settings of one draw, shared out among them. */
+const samplesPerDraw = 48;
+
+/** Tables reach this much higher than the nominal top. */
+const topFactor = 1.6;
+const topSpare = 300;
+
+function clockOf(inputs: DecisionInputs): "burnout" | "ignition" {
+  const { delay } = inputs.motor;
+  return delay.kind === "none" ? "burnout" : delay.clock;
+}
+
+function scatterOf(inputs: DecisionInputs, flight: FlightResult, plan: CutPlan): DelayScatter {
+  const { motor, tool, cutSoFar, spread } = inputs;
+  const { model, events } = flight;
+  const asItIs = cutSoFar !== undefined && plan.depth !== null && Math.abs(plan.depth - cutSoFar.removedDepth) < 1e-9;
+  const cutError = plan.removed > 0 ? (spread.cutDepth ?? tool?.depthError ?? 0) : 0;
+  const depthPerSecond =
+    motor.delay.kind === "adjustable" ? depthPerSecondOf(motor.delay, tool) : undefined;
+  return delayScatter(plan.delay, spread.delay, {
+    depthError: asItIs && varies(spread) ? cutSoFar.depthError : cutError,
+    ...(depthPerSecond === undefined ? {} : { depthPerSecond }),
+    motorTemperature: inputs.motorTemperature ?? padTemperature(inputs.air),
+    pressure: model.airAt(0.5 * (events.apogee?.position[2] ?? 0)).pressure,
+  });
+}
+
+/**
+ * Judges settings on one ensemble: the nominal flight, then every draw once, every setting on each.
+ *
+ * @param plans settings to judge, at least one
+ */
+export async function judgeSettings(inputs: DecisionInputs, plans: readonly CutPlan[], options: OddsOptions): Promise<JudgedSettings> {
+  const { limits, recovery, spread } = inputs;
+  const flight = fly(inputs, options.flight);
+  const top = flight.events.apogee?.position[2] ?? 0;
+  const strength = strengthOf(flight.model, limits, top);
+  const scatters = plans.map((plan) => scatterOf(inputs, flight, plan));
+  const uncertain = varies(spread) || scatters.some((s) => s.total > 0);
+  const draws = uncertain ? options.draws : 1;
+  const samples = uncertain ? Math.max(1, Math.min(8, Math.round(samplesPerDraw / plans.length))) : 1;
+  const chunk = await options.run(
+    {
+      inputs: flightInputsOf(inputs),
+      options: flight.options,
+      spread: uncertain ? spread : noSpread,
+      opening: {
+        settings: plans.map((plan, i) => ({ delay: plan.delay, sd: scatters[i]!.total })),
+        clock: clockOf(inputs),
+        lineStretch: recovery.lineStretch,
+        speedLimit: limits.openingSpeed,
+        strengthSpeed: strength.speed,
+        floor: limits.openingHeight,
+        fillDistance: fillDistanceOf(flight.model),
+        electronicsDelay: recovery.electronics?.delay ?? null,
+        samples,
+      },
+      seed: options.seed,
+      top: topFactor * top + topSpare,
+    },
+    draws,
+  );
+  const settings = plans.map((plan, i): Setting => {
+    const { odds, firesFirst } = oddsOf(chunk, plans.length, i);
+    return {
+      ...plan,
+      odds,
+      delaySd: scatters[i]!.total,
+      ...openingsOf(chunk, plans.length, i, samples),
+      firesFirst: recovery.motorCharge === "backup" && recovery.electronics !== undefined ? firesFirst : null,
+    };
+  });
+  let notFlown = 0;
+  for (let i = 0; i < draws; i++) if (chunk.flights[i * flightSize + FLEW] !== 1) notFlown += 1;
+  return { flight, settings, scatters, chunk, strength, draws, notFlown };
+}
+
+function flightInputsOf({ air, wind, rocket, motor, ballast, guide, recovery }: DecisionInputs): EnsembleSpec["inputs"] {
+  return { air, wind, rocket, motor, ballast, guide, recovery };
+}

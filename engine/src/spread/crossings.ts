@@ -1,0 +1,137 @@
+import { recorded, type FastOutcome } from "../flight/fast/fast-flight.js";
+import * as at from "../flight/fast/slots.js";
+import { type FastWork, recordSize } from "../flight/fast/work.js";
+
+/** Squared airspeed at a share of a recorded step. */
+export function airspeed2(w: FastWork, offset: number, share: number): number {
+  const { records, wind, slots: c } = w;
+  const z = recorded(records, offset, 0, share);
+  const place =
+    z > 0 ? (z < c[at.WIND_TOP]! ? Math.sqrt(Math.sqrt(z)) * c[at.WIND_SCALE]! : c[at.LAST_WIND_CELL]! + 1) : 0;
+  let cell = place | 0;
+  if (cell > c[at.LAST_WIND_CELL]!) cell = c[at.LAST_WIND_CELL]!;
+  const part = place - cell;
+  cell *= 2;
+  const ux = recorded(records, offset, 1, share) - wind[cell]! - part * (wind[cell + 2]! - wind[cell]!);
+  const uy = recorded(records, offset, 2, share) - wind[cell + 1]! - part * (wind[cell + 3]! - wind[cell + 1]!);
+  const uz = recorded(records, offset, 3, share);
+  return ux * ux + uy * uy + uz * uz;
+}
+
+/** Record that holds a time; the nearest end beyond them. */
+export function recordAt(records: Float64Array, count: number, time: number): number {
+  let low = 0;
+  let high = count - 1;
+  while (low < high) {
+    const middle = (low + high + 1) >> 1;
+    if (records[middle * recordSize]! <= time) low = middle;
+    else high = middle - 1;
+  }
+  return low;
+}
+
+/** Points at which the airspeed is looked at: both ends of every record, and its least value near the top. */
+export interface SpeedNodes {
+  count: number;
+  readonly times: Float64Array;
+  readonly squares: Float64Array;
+  /** Record in which the stretch from this node to the next lies. */
+  readonly records: Int32Array;
+}
+
+export function createNodes(most: number): SpeedNodes {
+  return { count: 0, times: new Float64Array(most), squares: new Float64Array(most), records: new Int32Array(most) };
+}
+
+const samplesNearTop = 6;
+
+/** Walks the records once and notes the airspeed at every node. */
+export function noteNodes(w: FastWork, flight: FastOutcome, nodes: SpeedNodes): void {
+  const { records } = w;
+  let n = 0;
+  let least = -1;
+  const add = (time: number, square: number, record: number): void => {
+    nodes.times[n] = time;
+    nodes.squares[n] = square;
+    nodes.records[n] = record;
+    if (least < 0 || square < nodes.squares[least]!) least = n;
+    n += 1;
+  };
+  for (let r = 0; r < flight.recordCount; r++) {
+    const offset = r * recordSize;
+    const from = records[offset]!;
+    const span = records[offset + 1]!;
+    add(from, airspeed2(w, offset, 0), r);
+    const end = from + span;
+    if (from > flight.apogeeTime + 3 || end < flight.apogeeTime - 3) continue;
+    for (let i = 1; i < samplesNearTop; i++) add(from + (i / samplesNearTop) * span, airspeed2(w, offset, i / samplesNearTop), r);
+  }
+  const last = (flight.recordCount - 1) * recordSize;
+  const lastShare = (flight.landingTime - records[last]!) / records[last + 1]!;
+  while (n > 0 && nodes.times[n - 1]! >= flight.landingTime) n -= 1;
+  if (least >= n) least = n - 1;
+  add(flight.landingTime, airspeed2(w, last, lastShare), flight.recordCount - 1);
+  nodes.count = n;
+  refineLeast(w, nodes, least);
+}
+
+/** Moves the least node to the vertex of the parabola through it and its neighbours, where all three lie in one record. */
+function refineLeast(w: FastWork, nodes: SpeedNodes, least: number): void {
+  const { times, squares, records } = nodes;
+  if (least <= 0 || least >= nodes.count - 1 || records[least - 1]! !== records[least]!) return;
+  const [t0, t1, t2] = [times[least - 1]!, times[least]!, times[least + 1]!];
+  const left = (squares[least]! - squares[least - 1]!) / (t1 - t0);
+  const right = (squares[least + 1]! - squares[least]!) / (t2 - t1);
+  const vertex = 0.5 * (t0 + t1) - (left * (t2 - t0)) / (2 * (right - left));
+  if (!(vertex > t0 && vertex < t2)) return;
+  const offset = records[least]! * recordSize;
+  const square = airspeed2(w, offset, (vertex - w.records[offset]!) / w.records[offset + 1]!);
+  if (square >= squares[least]!) return;
+  times[least] = vertex;
+  squares[least] = square;
+}
+
+/**
+ * Times at which the airspeed passes a level, in order.
+ *
+ * @param level airspeed [m/s]
+ * @param out filled from the start
+ * @returns how many
+ */
+export function speedCrossings(w: FastWork, nodes: SpeedNodes, level: number, out: Float64Array): number {
+  const square = level * level;
+  let count = 0;
+  for (let i = 0; i + 1 < nodes.count && count < out.length; i++) {
+    const below = nodes.squares[i]! < square;
+    if (below === nodes.squares[i + 1]! < square) continue;
+    const offset = nodes.records[i]! * recordSize;
+    const from = w.records[offset]!;
+    const span = w.records[offset + 1]!;
+    let low = (nodes.times[i]! - from) / span;
+    let high = (nodes.times[i + 1]! - from) / span;
+    let atLow = nodes.squares[i]! - square;
+    let atHigh = nodes.squares[i + 1]! - square;
+    for (let k = 0; k < 40 && high - low > 1e-8; k++) {
+      const guess = low + ((high - low) * atLow) / (atLow - atHigh);
+      const share = k % 4 !== 3 && guess > low && guess < high ? guess : 0.5 * (low + high);
+      const value = airspeed2(w, offset, share) - square;
+      if (Math.abs(value) < 1e-9 * square) {
+        low = share;
+        high = share;
+        break;
+      }
+      if (value < 0 === atLow < 0) {
+        low = share;
+        atLow = value;
+        atHigh *= 0.5;
+      } else {
+        high = share;
+        atHigh = value;
+        atLow *= 0.5;
+      }
+    }
+    out[count] = from + 0.5 * (low + high) * span;
+    count += 1;
+  }
+  return count;
+}

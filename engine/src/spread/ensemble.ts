@@ -1,0 +1,122 @@
+import { emptyOutcome, fastFlight } from "../flight/fast/fast-flight.js";
+import { nominalValues, setDraw } from "../flight/fast/draw.js";
+import { fastTables } from "../flight/fast/tables.js";
+import { createWork } from "../flight/fast/work.js";
+import type { FlightInputs } from "../flight/inputs.js";
+import { prepareFlight } from "../flight/model.js";
+import type { ResolvedFlightOptions } from "../flight/options.js";
+import { drawnValues } from "./drawn-values.js";
+import { drawNormals, drawSize } from "./draws.js";
+import { apogeeAirspeed, createJudge, judgeFlight } from "./judge.js";
+import { judgedSize, type OpeningSpec, sampleSize } from "./opening-spec.js";
+import type { Spread } from "./spread.js";
+
+/** Everything an ensemble depends on: plain data, so that it can be sent to a worker. */
+export interface EnsembleSpec {
+  readonly inputs: FlightInputs;
+  readonly options: ResolvedFlightOptions;
+  readonly spread: Spread;
+  readonly opening: OpeningSpec;
+  readonly seed: number;
+  /** Height to which the tables reach [m]. */
+  readonly top: number;
+}
+
+/** Numbers a flight in `EnsembleChunk.flights`. */
+export const flightSize = 8;
+export const COAST = 0;
+export const APOGEE_TIME = 1;
+export const APOGEE_HEIGHT = 2;
+export const APOGEE_AIRSPEED = 3;
+export const LANDING_EAST = 4;
+export const LANDING_NORTH = 5;
+export const GUIDE_EXIT_SPEED = 6;
+/** 1 where the flight left the guide and came down, else 0: its other numbers then mean nothing. */
+export const FLEW = 7;
+
+/** A run of draws: columns that can be handed over from a worker without copying. */
+export interface EnsembleChunk {
+  readonly from: number;
+  readonly to: number;
+  readonly flights: Float64Array;
+  /** `judgedSize` numbers a setting, settings within draws. */
+  readonly judged: Float64Array;
+  /** `sampleSize` numbers a sample, samples within settings within draws. */
+  readonly samples: Float64Array;
+}
+
+/** Relative tolerance of a draw's steps: apogee then lies within 1e-4 of the tight flight, tested on every example. */
+export const drawTolerance = 1e-5;
+
+/**
+ * Prepares the flying of draws: tables and memory are made once, each draw depends on seed and number alone.
+ *
+ * @returns a function that flies draws `from` … `to` − 1; the figures do not depend on how draws are split into runs
+ * @example
+ * const chunk = prepareEnsemble(spec)(0, 2000);
+ */
+export function prepareEnsemble(spec: EnsembleSpec): (from: number, to: number) => EnsembleChunk {
+  const model = prepareFlight(spec.inputs, spec.options);
+  const work = createWork(fastTables(model, spec.top));
+  const judge = createJudge(spec.opening);
+  const normals = new Float64Array(drawSize);
+  const values = nominalValues();
+  const flight = emptyOutcome();
+  const settingCount = spec.opening.settings.length;
+  const samplesPerDraw = settingCount * spec.opening.samples * sampleSize;
+  return (from, to) => {
+    const count = to - from;
+    const flights = new Float64Array(count * flightSize);
+    const judged = new Float64Array(count * settingCount * judgedSize);
+    const samples = new Float64Array(count * samplesPerDraw);
+    for (let i = 0; i < count; i++) {
+      drawNormals(spec.seed, from + i, normals);
+      drawnValues(spec.spread, normals, values);
+      setDraw(work, values);
+      fastFlight(work, values.totalImpulse, values.burnTime, drawTolerance, flight);
+      judgeFlight(
+        judge,
+        work,
+        flight,
+        model.burn.end,
+        normals[drawSize - 1]!,
+        judged,
+        i * settingCount * judgedSize,
+        samples,
+        i * samplesPerDraw,
+      );
+      const o = i * flightSize;
+      flights[o + FLEW] = flight.flew ? 1 : 0;
+      if (!flight.flew) continue;
+      flights[o + COAST] = flight.apogeeTime - flight.burnout;
+      flights[o + APOGEE_TIME] = flight.apogeeTime;
+      flights[o + APOGEE_HEIGHT] = flight.apogeeHeight;
+      flights[o + APOGEE_AIRSPEED] = apogeeAirspeed(work, flight);
+      flights[o + LANDING_EAST] = flight.landingEast;
+      flights[o + LANDING_NORTH] = flight.landingNorth;
+      flights[o + GUIDE_EXIT_SPEED] = flight.guideExitSpeed;
+    }
+    return { from, to, flights, judged, samples };
+  };
+}
+
+/** Joins runs of draws that together cover 0 … n − 1, in whatever order they came. */
+export function joinChunks(chunks: readonly EnsembleChunk[]): EnsembleChunk {
+  const sorted = [...chunks].sort((a, b) => a.from - b.from);
+  const concat = (pick: (chunk: EnsembleChunk) => Float64Array): Float64Array => {
+    const out = new Float64Array(sorted.reduce((sum, chunk) => sum + pick(chunk).length, 0));
+    let at = 0;
+    for (const chunk of sorted) {
+      out.set(pick(chunk), at);
+      at += pick(chunk).length;
+    }
+    return out;
+  };
+  return {
+    from: sorted[0]?.from ?? 0,
+    to: sorted[sorted.length - 1]?.to ?? 0,
+    flights: concat((chunk) => chunk.flights),
+    judged: concat((chunk) => chunk.judged),
+    samples: concat((chunk) => chunk.samples),
+  };
+}
