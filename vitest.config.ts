@@ -16,8 +16,19 @@ export default defineConfig({
           testTimeout: 60_000,
         },
       },
-      { ...source, test: { name: "documents", root: "documents", include: ["src/**/*.test.ts", "test/**/*.test.ts"], testTimeout: 60_000 } },
-      { ...source, test: { name: "cli", root: "cli", include: ["src/**/*.test.ts", "test/**/*.test.ts"], testTimeout: 60_000 } },
+      {
+        ...source,
+        test: {
+          name: "documents",
+          root: "documents",
+          include: ["src/**/*.test.ts", "test/**/*.test.ts"],
+          testTimeout: 60_000,
+        },
+      },
+      {
+        ...source,
+        test: { name: "cli", root: "cli", include: ["src/**/*.test.ts", "test/**/*.test.ts"], testTimeout: 60_000 },
+      },
     ],
   },
 });

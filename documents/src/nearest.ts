@@ -15,7 +15,8 @@ export function nearestName(name: string, known: readonly string[]): string | un
     const distance = editDistance(wanted, each.toLowerCase());
     if (distance < least) [best, least] = [each, distance];
   }
-  if (best !== undefined || wanted.length < 4) return best;
+  if (best !== undefined) return best;
+  if (wanted.length < 4) return known.find((each) => wanted.length > 1 && each.toLowerCase().endsWith(wanted));
   return known.find((each) => each.toLowerCase().startsWith(wanted) || wanted.startsWith(each.toLowerCase()));
 }
 

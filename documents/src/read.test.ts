@@ -98,7 +98,11 @@ describe("readDocument()", () => {
       bent(rocket, ["diameter"], null),
       'diameter: null found; a length with its unit, above 0 mm to 50 m is accepted, for example "76 mm"',
     ],
-    ["a list for an object", bent(rocket, ["nose"], []), "nose: a list of 0 found; an object is accepted"],
+    [
+      "a list for an object",
+      bent(rocket, ["nose"], []),
+      'nose: a list of 0 found; the nose is accepted, for example { "shape": "ogive", "length": "300 mm" }',
+    ],
     [
       "stages",
       { ...rocket, stages: 2 },

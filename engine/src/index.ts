@@ -32,7 +32,15 @@ export type {
 } from "./decision/decision.js";
 export { type DelayConditions, type DelayScatter, delayScatter } from "./decision/delay-scatter.js";
 export { type DepthReading, depthReading, type ReadDelay } from "./decision/depth-reading.js";
-export type { CutSoFar, CuttingTool, DecisionInputs, FieldLimits, Limits, Removal, WeatherRange } from "./decision/inputs.js";
+export type {
+  CutSoFar,
+  CuttingTool,
+  DecisionInputs,
+  FieldLimits,
+  Limits,
+  Removal,
+  WeatherRange,
+} from "./decision/inputs.js";
 export type { EnsembleRunner } from "./decision/odds.js";
 export type { Strength } from "./decision/opening-rules.js";
 export type { OtherRocket } from "./decision/over-cut.js";
@@ -49,8 +57,13 @@ export {
   type Integration,
   integrate,
 } from "./flight/integrate.js";
-export { type FlightOptions, defaultFlightOptions, type ResolvedFlightOptions, type TurningModel } from "./flight/options.js";
-export type { FlightEnd, FlightResult } from "./flight/result.js";
+export {
+  defaultFlightOptions,
+  type FlightOptions,
+  type ResolvedFlightOptions,
+  type TurningModel,
+} from "./flight/options.js";
+export type { FlightEnd, FlightResult, Peaks } from "./flight/result.js";
 export type { Kinematics, Leg, Phase } from "./flight/trajectory.js";
 export { InputError, type Issue } from "./issues.js";
 export { leastSquares } from "./math/least-squares.js";
@@ -73,8 +86,8 @@ export { openingLoad, strengthSpeed } from "./packing/opening-load.js";
 export type { Canopy, CanopyShape, Recovery } from "./packing/recovery.js";
 export { type BodyLift, bodyLift, cpWithBodyLift } from "./rocket/body-lift.js";
 export { rocketIssues } from "./rocket/checks.js";
-export { type DragTable, dragCoefficient, dragFromTable, dragTable } from "./rocket/drag-table.js";
 export { dragBreakdown } from "./rocket/drag/build-up.js";
+export { type DragTable, dragCoefficient, dragFromTable, dragTable } from "./rocket/drag-table.js";
 export { estimateInertia, inertiaFromSwing } from "./rocket/inertia.js";
 export { staticMargin } from "./rocket/margin.js";
 export { airframeWithBallast, loadedAt, type MassState, type MotorGeometry } from "./rocket/mass.js";
@@ -93,7 +106,7 @@ export type {
   Rocket,
   Transition,
 } from "./rocket/rocket.js";
-export { validityLimits, validityWarnings, type ValidityCode } from "./rocket/validity.js";
+export { type ValidityCode, validityLimits, validityWarnings } from "./rocket/validity.js";
 export { withoutMotor } from "./rocket/without-motor.js";
 export { drawnInputs } from "./spread/drawn-inputs.js";
 export { noSpread } from "./spread/drawn-values.js";

@@ -7,21 +7,27 @@ export class UsageError extends Error {}
 export function quantityOf(option: string, text: string, dimension: Dimension, example: string): number {
   const parsed = parseQuantity(text, dimension, example);
   if (parsed.ok) return parsed.value;
-  throw new UsageError(`${option}: ${JSON.stringify(text)} found; ${parsed.issue.accepted} is accepted, for example ${parsed.issue.example}`);
+  throw new UsageError(
+    `${option}: ${JSON.stringify(text)} found; ${parsed.issue.accepted} is accepted, for example ${parsed.issue.example}`,
+  );
 }
 
 /** As `quantityOf`, from zero up. */
 export function positiveOf(option: string, text: string, dimension: Dimension, example: string): number {
   const value = quantityOf(option, text, dimension, example);
   if (value >= 0) return value;
-  throw new UsageError(`${option}: ${JSON.stringify(text)} found; nothing below zero is accepted, for example ${example}`);
+  throw new UsageError(
+    `${option}: ${JSON.stringify(text)} found; nothing below zero is accepted, for example ${example}`,
+  );
 }
 
 /** A whole number within bounds. */
 export function wholeOf(option: string, text: string, least: number, most: number): number {
   const value = /^\d{1,10}$/.test(text) ? Number(text) : Number.NaN;
   if (value >= least && value <= most) return value;
-  throw new UsageError(`${option}: ${JSON.stringify(text)} found; a whole number from ${least} to ${most} is accepted, for example ${Math.max(least, 1)}`);
+  throw new UsageError(
+    `${option}: ${JSON.stringify(text)} found; a whole number from ${least} to ${most} is accepted, for example ${Math.max(least, 1)}`,
+  );
 }
 
 /** How the body turns in the wind. */

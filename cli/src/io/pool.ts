@@ -16,7 +16,10 @@ export interface Task {
 
 /** Runs of draws that together cover 0 … `draws` − 1. */
 export function runsOf(draws: number): { from: number; to: number }[] {
-  return Array.from({ length: Math.ceil(draws / RUN) }, (_, i) => ({ from: i * RUN, to: Math.min(draws, (i + 1) * RUN) }));
+  return Array.from({ length: Math.ceil(draws / RUN) }, (_, i) => ({
+    from: i * RUN,
+    to: Math.min(draws, (i + 1) * RUN),
+  }));
 }
 
 /** Flies everything in this thread. */
@@ -63,7 +66,8 @@ export function workerPool(workers: number, entry: URL): Pool {
       };
       const onMessage = (chunk: EnsembleChunk): void => settle(() => resolve(chunk));
       const onError = (error: unknown): void => settle(() => reject(error));
-      const onExit = (code: number): void => settle(() => reject(failed ?? new Error(`a worker ended with code ${code}`)));
+      const onExit = (code: number): void =>
+        settle(() => reject(failed ?? new Error(`a worker ended with code ${code}`)));
       thread.on("message", onMessage).on("error", onError).on("exit", onExit);
       thread.ref();
       if (failed !== undefined || thread.threadId === -1) onExit(1);

@@ -1,18 +1,7 @@
-import { type Doubt, doubtLine, type Issue, issueLine } from "@delaywright/documents";
+import { type Issue, issueLine } from "@delaywright/documents";
 import { wrap } from "./wrap.js";
 
 /** Every issue on its own line, for standard error. */
 export function issuesText(issues: readonly Issue[]): string {
-  return `${issues.map((issue) => wrap(shown(issueLine(issue)), "", "  ")).join("\n")}\n`;
-}
-
-/** One doubt as a line. */
-export function doubtText(doubt: Doubt): string {
-  return shown(doubtLine(doubt));
-}
-
-/** Without the control characters that a document or a path may carry. */
-export function shown(text: string): string {
-  // biome-ignore lint/suspicious/noControlCharactersInRegex: they are what is looked for
-  return text.replace(/[\u0000-\u001f\u007f-\u009f\u200e\u200f\u202a-\u202e\u2066-\u2069]/g, "\ufffd");
+  return `${issues.map((issue) => wrap(issueLine(issue), "", "  ")).join("\n")}\n`;
 }

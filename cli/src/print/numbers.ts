@@ -43,7 +43,11 @@ export function holdsCell(odds: number): string {
 /** As `holdsCell`, within a sentence. */
 export function holdsPercent(odds: number): string {
   const cell = holdsCell(odds);
-  return cell.startsWith(">") ? glued("over", cell.slice(1), "%") : cell.startsWith("<") ? percent(odds) : glued(cell, "%");
+  return cell.startsWith(">")
+    ? glued("over", cell.slice(1), "%")
+    : cell.startsWith("<")
+      ? percent(odds)
+      : glued(cell, "%");
 }
 
 /** A delay as it is set: whole and quarter seconds as they are, others to a tenth. */

@@ -1,4 +1,5 @@
 import Table from "cli-table3";
+import { shown } from "./shown.js";
 
 const noLines = Object.freeze({
   top: "",
@@ -32,7 +33,7 @@ export function table(columns: readonly Column[], rows: readonly (readonly strin
     colAligns: columns.map((column) => column.align ?? "right"),
   });
   made.push(columns.map((column) => ({ content: column.head, vAlign: "bottom" as const })));
-  for (const row of rows) made.push([...row]);
+  for (const row of rows) made.push(row.map((cell) => cell.split("\n").map(shown).join("\n")));
   return made
     .toString()
     .split("\n")

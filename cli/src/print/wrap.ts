@@ -1,3 +1,5 @@
+import { shown } from "./shown.js";
+
 /** Width that every line for people keeps. */
 export const WIDTH = 100;
 
@@ -12,7 +14,9 @@ export function wrap(text: string, indent = "", hanging = indent): string {
   const lines: string[] = [];
   let line = "";
   const room = (): number => WIDTH - (lines.length === 0 ? indent : hanging).length;
-  for (const word of text.split(/ +(?=\S)/).flatMap((each) => pieces(each, WIDTH - hanging.length))) {
+  for (const word of shown(text)
+    .split(/ +/)
+    .flatMap((each) => pieces(each, WIDTH - hanging.length))) {
     if (line !== "" && line.length + 1 + word.length > room()) {
       lines.push(line);
       line = word;

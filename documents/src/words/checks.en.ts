@@ -9,7 +9,7 @@ interface CheckWords {
   readonly otherwise: string;
 }
 
-const checks: Readonly<Record<CheckCode, CheckWords>> = Object.freeze({
+const checks: Readonly<Record<CheckCode, CheckWords> & Record<string, CheckWords>> = Object.freeze({
   "cp-ahead-of-balance": {
     title: "centre of pressure behind the balance point",
     sense: "least",
@@ -112,20 +112,25 @@ const checks: Readonly<Record<CheckCode, CheckWords>> = Object.freeze({
   },
 });
 
-const warnings: Readonly<Record<WarningCode, string>> = Object.freeze({
-  "mach-outside-range": "it flies faster than the drag and stability models were held against",
-  "angle-of-attack-outside-range": "it meets the air at a larger angle than the models were held against",
-  "fineness-outside-range": "it is stubbier or more slender than the models were held against",
-  "reynolds-outside-range": "it flies at a Reynolds number that the drag model was not held against",
+const warnings: Readonly<Record<WarningCode, string> & Record<string, string>> = Object.freeze({
+  "mach-above-validated": "it flies faster than the models were held against",
+  "angle-of-attack-above-validated": "it meets the air at a larger angle than the models were held against",
+  "fineness-below-validated": "it is stubbier than the models were held against",
+  "fineness-above-validated": "it is more slender than the models were held against",
+  "reynolds-above-validated": "it flies at a higher Reynolds number than the models were held against",
   "surface-wind-carried-up": "the wind aloft is a guess from a reading near the ground: winds aloft would tell",
   "inertia-estimated": "the transverse inertia is a guess from mass and length: a swing on two strings would tell",
   "delay-not-learned": "the delay's scatter is the standard's tolerance: no flight of this motor type is logged yet",
   "drag-not-learned": "the drag is computed: no flight of this rocket is logged yet",
-  "burning-rate-spread":
-    "the delay grain burns faster or slower with its temperature and the pressure: that widens the delay's scatter",
-  "no-tool": "no tool is given: no cut is planned",
-  "chosen-setting-differs": "your own setting is not the delay to cut that is suggested",
+  "wind-not-given": "no wind was given: calm air is reckoned with",
   "never-handed-over": "the swing had not settled by the top: the flight was reckoned with pitching all the way",
+  "no-tool": "no tool is given: no cut is planned",
+});
+
+/** Units of a warning's figures; pure numbers where none is named. */
+const warningUnits: Readonly<Record<string, string>> = Object.freeze({
+  "angle-of-attack-above-validated": "rad",
+  "surface-wind-carried-up": "m",
 });
 
 /** A finding whose code may be newer than these words. */
@@ -133,8 +138,7 @@ type Coded<Finding> = Omit<Finding, "code"> & { readonly code: string };
 
 /** What a check looks at, and what it means where it does not pass. A code that is not known speaks for itself. */
 export function wordsForCheck(code: string): CheckWords {
-  if (Object.hasOwn(checks, code)) return checks[code as CheckCode];
-  return { title: code.replaceAll("-", " "), sense: "none", otherwise: "" };
+  return own(checks, code) ?? { title: code.replaceAll("-", " "), sense: "none", otherwise: "" };
 }
 
 /**
@@ -152,16 +156,17 @@ export function wordForCheck(check: Coded<Check>): string {
 }
 
 /** One warning as a line. */
-export function wordForWarning(warning: Coded<Warning>): string {
-  const { code, value, limit } = warning;
-  const words = Object.hasOwn(warnings, code) ? warnings[code as WarningCode] : code.replaceAll("-", " ");
-  const numbers =
-    value === null
-      ? ""
-      : limit === null
-        ? ` (${amount(value, "")})`
-        : ` (${amount(value, "")}, limit ${amount(limit, "")})`;
-  return `${words}${numbers}`;
+export function wordForWarning({ code, value, limit }: Coded<Warning>): string {
+  const words = own(warnings, code) ?? code.replaceAll("-", " ");
+  if (value === null) return words;
+  const unit = own(warningUnits, code) ?? "";
+  return limit === null
+    ? `${words} (${amount(value, unit)})`
+    : `${words} (${amount(value, unit)}, limit ${amount(limit, unit)})`;
+}
+
+function own<Value>(record: Readonly<Record<string, Value>>, key: string): Value | undefined {
+  return Object.hasOwn(record, key) ? record[key] : undefined;
 }
 
 function amount(value: number, unit: string): string {

@@ -1,6 +1,6 @@
 import type { HelpCode, OutcomeOdds, ReasonCode, ToCut } from "@delaywright/engine";
 
-const reasons: Readonly<Record<ReasonCode, string>> = Object.freeze({
+const reasons: Readonly<Record<ReasonCode, string> & Record<string, string>> = Object.freeze({
   "too-fast-early": "it opens too fast, before the top",
   "too-fast-late": "it opens too fast, after the top",
   lean: "it leans so much that it is fast even at the top, which no delay can cure",
@@ -12,7 +12,7 @@ const reasons: Readonly<Record<ReasonCode, string>> = Object.freeze({
   "out-of-reach-shorter": "it wants a shorter delay than this element and this tool can make",
 });
 
-const helps: Readonly<Record<HelpCode, string>> = Object.freeze({
+const helps: Readonly<Record<HelpCode, string> & Record<string, string>> = Object.freeze({
   "another-motor": "another motor",
   ballast: "ballast, fixed mechanically",
   "less-wind": "less wind",
@@ -23,7 +23,7 @@ const helps: Readonly<Record<HelpCode, string>> = Object.freeze({
   "log-a-flight": "a logged flight, which would narrow the spread",
 });
 
-const whys: Readonly<Record<ToCut["why"], string>> = Object.freeze({
+const whys: Readonly<Record<ToCut["why"], string> & Record<string, string>> = Object.freeze({
   "only-setting": "it is the only setting there is",
   "best-odds": "it has the best odds of a clean opening",
   "tie-fewer-low": "its odds tie with others, and fewer of its flights open low or not at all",

@@ -53,7 +53,7 @@ test("wordForCheck() gives value and limit, and what it means where it does not 
 
 test("wordForWarning() gives the numbers that there are", () => {
   expect(wordForWarning({ code: "no-tool", value: null, limit: null })).toBe("no tool is given: no cut is planned");
-  expect(wordForWarning({ code: "mach-outside-range", value: 1.234, limit: 0.9 })).toMatch(/\(1.23, limit 0.9\)$/);
+  expect(wordForWarning({ code: "mach-above-validated", value: 1.234, limit: 0.9 })).toMatch(/\(1.23, limit 0.9\)$/);
   expect(wordForWarning({ code: "some-news", value: null, limit: null })).toBe("some news");
 });
 

@@ -76,6 +76,8 @@ export const flightF: FlightInputs = {
   guide: { travel: 2.4, tilt: 0, toward: 0 },
   rocket: {
     ...referenceRocket,
-    finSets: [{ ...referenceRocket.finSets[0]!, shape: { kind: "trapezoid", root: 0.2, tip: 0.1, span: 0.075, sweep: 0.1 } }],
+    finSets: [
+      { ...referenceRocket.finSets[0]!, shape: { kind: "trapezoid", root: 0.2, tip: 0.1, span: 0.075, sweep: 0.1 } },
+    ],
   },
 };

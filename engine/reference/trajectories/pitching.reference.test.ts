@@ -6,7 +6,14 @@ import { flightD, flightE, flightF } from "./inputs.js";
 const degree = Math.PI / 180;
 
 /** SOURCE.md: the pitching flight, reference flights (d) to (g). Tolerances of the page: times 1e-4 s, heights and speeds 1e-5, angles 1e-3 deg. */
-const rows: readonly (readonly [what: string, kind: "time" | "size" | "angle", d: number, e: number, f: number, g: number])[] = [
+const rows: readonly (readonly [
+  what: string,
+  kind: "time" | "size" | "angle",
+  d: number,
+  e: number,
+  f: number,
+  g: number,
+])[] = [
   ["guide exit time", "time", 0.14069481, 0.14068126, 0.17053557, 0.14068126],
   ["guide exit speed", "size", 26.4192835, 26.4210901, 33.9471185, 26.4210901],
   ["path from the vertical 0.4 s after exit", "angle", 2.85414, 9.19024, 1.54925, 8.21371],
@@ -74,7 +81,12 @@ test("fly(): the hand-over costs at most 0.04 s of coast and 0.5 m/s at the top,
     const whole = figures(fly(inputs, { ...options, handOver: false }));
     const handed = fly(inputs, options);
     const short = figures(handed);
-    console.log(name, handed.events.handOver?.time, short["coast"]! - whole["coast"]!, short["apogee airspeed"]! - whole["apogee airspeed"]!);
+    console.log(
+      name,
+      handed.events.handOver?.time,
+      short["coast"]! - whole["coast"]!,
+      short["apogee airspeed"]! - whole["apogee airspeed"]!,
+    );
     expect(handed.events.handOver?.time, name).toBeLessThan(handed.events.apogee?.time ?? 0);
     expect(Math.abs(short["coast"]! - whole["coast"]!), name).toBeLessThan(0.04);
     expect(Math.abs(short["apogee airspeed"]! - whole["apogee airspeed"]!), name).toBeLessThan(0.5);

@@ -14,7 +14,14 @@ function rising(code: CheckCode, value: number, stop: number, look: number, unit
   return { code, verdict, value, limit: verdict === "stop" ? stop : look, unit, source };
 }
 
-function falling(code: CheckCode, verdict: "look" | "stop", value: number, limit: number, unit: string, source: string): Check {
+function falling(
+  code: CheckCode,
+  verdict: "look" | "stop",
+  value: number,
+  limit: number,
+  unit: string,
+  source: string,
+): Check {
   return { code, verdict: value > limit ? verdict : "pass", value, limit, unit, source };
 }
 
@@ -25,7 +32,12 @@ export function windNearGround(inputs: DecisionInputs): number {
 }
 
 /** What the rocket, motor, guide and day alone say. */
-export function flightChecks(inputs: DecisionInputs, flight: FlightResult, stability: Stability, highTop: number): Check[] {
+export function flightChecks(
+  inputs: DecisionInputs,
+  flight: FlightResult,
+  stability: Stability,
+  highTop: number,
+): Check[] {
   const { model, events } = flight;
   const mass = model.airframe.mass + inputs.motor.loadedMass;
   const exitSpeed = events.guideExit === null ? 0 : speedOf(events.guideExit.velocity);
@@ -51,7 +63,10 @@ export function flightChecks(inputs: DecisionInputs, flight: FlightResult, stabi
     falling("tilt-limit", "look", inputs.guide.tilt, (20 * Math.PI) / 180, "rad", safetyCode),
   ];
   const { ceiling, tiltSector } = inputs.fieldLimits;
-  if (ceiling !== undefined) checks.push(falling("ceiling", "stop", highTop, ceiling, "m", "the field's ceiling, at the height that 95 % stay below"));
+  if (ceiling !== undefined)
+    checks.push(
+      falling("ceiling", "stop", highTop, ceiling, "m", "the field's ceiling, at the height that 95 % stay below"),
+    );
   if (tiltSector !== undefined && inputs.guide.tilt > 0)
     checks.push({
       code: "tilt-sector",
@@ -97,25 +112,68 @@ export function oddsChecks(
   const checks: Check[] = [];
   if (toCut === null || best === null) {
     const electronics = recovery.electronics !== undefined;
-    checks.push({ code: "no-charge", verdict: electronics ? "pass" : "stop", value: null, limit: null, unit: "", source: own });
+    checks.push({
+      code: "no-charge",
+      verdict: electronics ? "pass" : "stop",
+      value: null,
+      limit: null,
+      unit: "",
+      source: own,
+    });
     return checks;
   }
   checks.push(
-    rising("no-setting-holds", Math.max(...settings.map((s) => s.odds.holds)), limits.leastHolds, limits.leastHolds, "", own),
+    rising(
+      "no-setting-holds",
+      Math.max(...settings.map((s) => s.odds.holds)),
+      limits.leastHolds,
+      limits.leastHolds,
+      "",
+      own,
+    ),
     rising("below-least-clean", best.odds.clean, 0, limits.leastClean, "", own),
   );
   if (!rated)
-    checks.push({ code: "opening-strength-unrated", verdict: "look", value: null, limit: 2 * limits.openingSpeed, unit: "m/s", source: own });
+    checks.push({
+      code: "opening-strength-unrated",
+      verdict: "look",
+      value: null,
+      limit: 2 * limits.openingSpeed,
+      unit: "m/s",
+      source: own,
+    });
   if (notFlown > 0)
-    checks.push({ code: "draws-not-flown", verdict: "stop", value: notFlown, limit: 0, unit: "", source: "flights that never left the guide or never came down" });
+    checks.push({
+      code: "draws-not-flown",
+      verdict: "stop",
+      value: notFlown,
+      limit: 0,
+      unit: "",
+      source: "flights that never left the guide or never came down",
+    });
   return checks;
 }
 
 /** Is the flyer's own setting good enough? */
 export function choiceCheck(setting: Setting, inputs: DecisionInputs): Check {
   const { limits } = inputs;
-  const verdict = setting.odds.holds < limits.leastHolds ? "stop" : setting.odds.clean < limits.leastClean ? "look" : "pass";
+  const verdict =
+    setting.odds.holds < limits.leastHolds ? "stop" : setting.odds.clean < limits.leastClean ? "look" : "pass";
   return verdict === "stop"
-    ? { code: "choice-below-least", verdict, value: setting.odds.holds, limit: limits.leastHolds, unit: "", source: own }
-    : { code: "choice-below-least", verdict, value: setting.odds.clean, limit: limits.leastClean, unit: "", source: own };
+    ? {
+        code: "choice-below-least",
+        verdict,
+        value: setting.odds.holds,
+        limit: limits.leastHolds,
+        unit: "",
+        source: own,
+      }
+    : {
+        code: "choice-below-least",
+        verdict,
+        value: setting.odds.clean,
+        limit: limits.leastClean,
+        unit: "",
+        source: own,
+      };
 }

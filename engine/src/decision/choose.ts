@@ -1,5 +1,5 @@
-import type { Limits } from "./inputs.js";
 import type { Setting, ToCut } from "./decision.js";
+import type { Limits } from "./inputs.js";
 
 /** Highest odds of firing before the electronics that a back-up delay may have; own default, no source. */
 export const mostFiresFirst = 0.05;
@@ -22,11 +22,17 @@ export type TieBreak = "shorter" | "longer";
  * @param settings at least one, longest delay first
  */
 export function choose(settings: readonly Setting[], limits: Limits, tie: TieBreak = "shorter"): Chosen {
-  const all = settings.map((setting, index) => ({ ...setting.odds, firesFirst: setting.firesFirst, delay: setting.delay, index }));
+  const all = settings.map((setting, index) => ({
+    ...setting.odds,
+    firesFirst: setting.firesFirst,
+    delay: setting.delay,
+    index,
+  }));
   const best = <T>(list: readonly T[], value: (item: T) => number): T =>
     list.reduce((a, b) => (value(b) > value(a) ? b : a));
   const holding = all.filter((s) => s.holds >= limits.leastHolds);
-  if (holding.length === 0) return { index: best(all, (s) => s.holds).index, why: all.length === 1 ? "only-setting" : "none-holds" };
+  if (holding.length === 0)
+    return { index: best(all, (s) => s.holds).index, why: all.length === 1 ? "only-setting" : "none-holds" };
   const backup = holding.some((s) => s.firesFirst !== null);
   const late = holding.filter((s) => s.firesFirst === null || s.firesFirst <= mostFiresFirst);
   const pool = late.length > 0 ? late : [best(holding, (s) => -(s.firesFirst ?? 0))];
@@ -38,5 +44,13 @@ export function choose(settings: readonly Setting[], limits: Limits, tie: TieBre
   const fewest = Math.min(...tied.map((s) => s.low + s.grounded));
   const few = tied.filter((s) => s.low + s.grounded - fewest <= Math.max(s.error, winner.error) * 0.1);
   const last = best(few, (s) => (tie === "shorter" ? -s.delay : s.delay));
-  return { index: last.index, why: few.length < tied.length && few.length === 1 ? "tie-fewer-low" : last.index === winner.index ? reason : "tie-shorter" };
+  return {
+    index: last.index,
+    why:
+      few.length < tied.length && few.length === 1
+        ? "tie-fewer-low"
+        : last.index === winner.index
+          ? reason
+          : "tie-shorter",
+  };
 }

@@ -1,8 +1,8 @@
 import { descend } from "../flight/descent.js";
-import type { FlightResult } from "../flight/result.js";
 import type { TurningModel } from "../flight/options.js";
-import { validityWarnings } from "../rocket/validity.js";
+import type { FlightResult } from "../flight/result.js";
 import { bodyFineness } from "../rocket/outline.js";
+import { validityWarnings } from "../rocket/validity.js";
 import { APOGEE_AIRSPEED, APOGEE_HEIGHT, COAST, type EnsembleChunk, FLEW, flightSize } from "../spread/ensemble.js";
 import { choiceCheck, cuttingChecks, flightChecks, oddsChecks } from "./checks.js";
 import { choose } from "./choose.js";
@@ -57,7 +57,9 @@ export async function decide(inputs: DecisionInputs, options: DecideOptions = {}
   const bestSetting = best === null ? null : settings[best.index]!;
   const cuts = (bestSetting?.removed ?? 0) > (settings[0]?.removed ?? 0);
   const homeCut =
-    best !== null && cuts && allowed && inputs.cutSoFar === undefined ? await homeCutOf(inputs, plans, best.index, run) : null;
+    best !== null && cuts && allowed && inputs.cutSoFar === undefined
+      ? await homeCutOf(inputs, plans, best.index, flight, run)
+      : null;
   const toCut = best === null || bestSetting === null ? null : toCutOf(inputs, settings, best, homeCut);
   const choice = choiceOf(inputs, settings);
 
@@ -71,7 +73,14 @@ export async function decide(inputs: DecisionInputs, options: DecideOptions = {}
   ];
   const overCut = await overCutOf(inputs, settings, options.otherRockets ?? [], run);
   if (overCut !== null)
-    checks.push({ code: "element-over-cut", verdict: overCut.doNotFly ? "stop" : "look", value: overCut.delay, limit: null, unit: "s", source: "the depth read" });
+    checks.push({
+      code: "element-over-cut",
+      verdict: overCut.doNotFly ? "stop" : "look",
+      value: overCut.delay,
+      limit: null,
+      unit: "s",
+      source: "the depth read",
+    });
 
   const explained = driversOf(
     chunk,
@@ -130,7 +139,12 @@ function withoutCut<T extends CutPlan>(plan: T): T {
   return plan.removed > 0 ? { ...plan, end: null, spacers: [], depth: null } : plan;
 }
 
-function toCutOf(inputs: DecisionInputs, settings: readonly Setting[], best: { readonly index: number; readonly why: ToCut["why"] }, homeCut: CutPlan | null): ToCut {
+function toCutOf(
+  inputs: DecisionInputs,
+  settings: readonly Setting[],
+  best: { readonly index: number; readonly why: ToCut["why"] },
+  homeCut: CutPlan | null,
+): ToCut {
   const { limits, spread } = inputs;
   const { odds, delay, removed, end, spacers, depth } = settings[best.index]!;
   return {
@@ -153,7 +167,12 @@ function choiceOf(inputs: DecisionInputs, settings: readonly Setting[]): Decisio
   return setting === undefined ? null : { setting, reason: choice?.reason ?? null };
 }
 
-async function overCutOf(inputs: DecisionInputs, settings: readonly Setting[], others: readonly OtherRocket[], run: OddsOptions) {
+async function overCutOf(
+  inputs: DecisionInputs,
+  settings: readonly Setting[],
+  others: readonly OtherRocket[],
+  run: OddsOptions,
+) {
   const asItIs = settings[0];
   if (inputs.cutSoFar === undefined || inputs.cutSoFar.removedDepth <= 0 || asItIs === undefined) return null;
   const { leastClean, leastHolds } = inputs.limits;
@@ -176,11 +195,15 @@ function airspeedAtTop(chunk: EnsembleChunk): Decision["apogeeAirspeed"] {
 }
 
 /** Rows of the draws that flew. */
-function flown(chunk: EnsembleChunk): Float64Array {
-  const rows: number[] = [];
-  for (let o = 0; o < chunk.flights.length; o += flightSize)
-    if (chunk.flights[o + FLEW] === 1) rows.push(...chunk.flights.subarray(o, o + flightSize));
-  return Float64Array.from(rows);
+function flown({ flights }: EnsembleChunk): Float64Array {
+  const rows = new Float64Array(flights.length);
+  let count = 0;
+  for (let o = 0; o < flights.length; o += flightSize) {
+    if (flights[o + FLEW] !== 1) continue;
+    rows.set(flights.subarray(o, o + flightSize), count);
+    count += flightSize;
+  }
+  return rows.subarray(0, count);
 }
 
 /** The nominal flight, opened at the delay to cut. */
@@ -196,17 +219,23 @@ function openedAt(inputs: DecisionInputs, flight: FlightResult, setting: Setting
 
 function warningsOf(inputs: DecisionInputs, flight: FlightResult): Warning[] {
   const warnings: Warning[] = validityWarnings({
-    mach: flight.highestMach,
+    mach: flight.peaks().highestMach,
     fineness: bodyFineness(inputs.rocket),
     ...(flight.events.guideExit === null ? {} : { angleOfAttack: stabilityOf(flight).guideExitAtAngle.angle }),
   });
-  const note = (code: Warning["code"], value: number | null = null, limit: number | null = null) => warnings.push({ code, value, limit });
+  const note = (code: Warning["code"], value: number | null = null, limit: number | null = null) =>
+    warnings.push({ code, value, limit });
   const top = flight.events.apogee?.position[2] ?? 0;
-  if (inputs.wind.kind === "power" && top > inputs.wind.gradientHeight && Math.hypot(inputs.wind.east, inputs.wind.north) > 0)
+  if (
+    inputs.wind.kind === "power" &&
+    top > inputs.wind.gradientHeight &&
+    Math.hypot(inputs.wind.east, inputs.wind.north) > 0
+  )
     note("surface-wind-carried-up", top, inputs.wind.gradientHeight);
   if (inputs.rocket.inertiaSource === "estimated") note("inertia-estimated");
   if (inputs.spread.dragScale >= 0.15) note("drag-not-learned", inputs.spread.dragScale);
-  if (flight.options.model === "pitching" && (flight.events.handOver?.time ?? 0) >= (flight.events.apogee?.time ?? 0)) note("never-handed-over");
+  if (flight.options.model === "pitching" && (flight.events.handOver?.time ?? 0) >= (flight.events.apogee?.time ?? 0))
+    note("never-handed-over");
   if (inputs.tool === undefined && inputs.motor.delay.kind === "adjustable") note("no-tool");
   return warnings;
 }

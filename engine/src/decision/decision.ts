@@ -1,5 +1,5 @@
-import type { ResolvedFlightOptions } from "../flight/options.js";
 import type { Descent } from "../flight/descent.js";
+import type { ResolvedFlightOptions } from "../flight/options.js";
 import type { FlightResult } from "../flight/result.js";
 import type { ValidityCode } from "../rocket/validity.js";
 import type { CutPlan } from "./cut-plan.js";
@@ -144,7 +144,13 @@ export interface Check {
   readonly source: string;
 }
 
-export type WarningCode = ValidityCode | "surface-wind-carried-up" | "inertia-estimated" | "drag-not-learned" | "never-handed-over" | "no-tool";
+export type WarningCode =
+  | ValidityCode
+  | "surface-wind-carried-up"
+  | "inertia-estimated"
+  | "drag-not-learned"
+  | "never-handed-over"
+  | "no-tool";
 
 /** Something the models were not held against, or a guess that rules the answer. */
 export interface Warning {
@@ -215,7 +221,13 @@ export interface Unopened {
   readonly east: number;
   readonly north: number;
   /** 95 % ellipse over the draws: half axes [m] and azimuth of the longer one [rad]; null without spread. */
-  readonly ellipse95: { readonly east: number; readonly north: number; readonly major: number; readonly minor: number; readonly azimuth: number } | null;
+  readonly ellipse95: {
+    readonly east: number;
+    readonly north: number;
+    readonly major: number;
+    readonly minor: number;
+    readonly azimuth: number;
+  } | null;
 }
 
 /** The whole answer. */

@@ -1,10 +1,10 @@
 import { drawNormals, drawSize, flightInputsDrawn } from "../spread/draws.js";
 import { APOGEE_TIME, COAST, type EnsembleChunk, FLEW, flightSize } from "../spread/ensemble.js";
 import { judgedSize } from "../spread/opening-spec.js";
-import { varianceShares } from "../spread/sensitivity.js";
+import { type Shares, varianceShares } from "../spread/sensitivity.js";
 import type { Spread } from "../spread/spread.js";
-import type { DelayScatter } from "./delay-scatter.js";
 import type { Driver, DriverName, Share } from "./decision.js";
+import type { DelayScatter } from "./delay-scatter.js";
 
 /** Which driver each drawn input counts towards: two axes of one thing are one driver. */
 const driverOf: Readonly<Record<(typeof flightInputsDrawn)[number], Exclude<DriverName, "delay" | "cutDepth">>> = {
@@ -47,7 +47,9 @@ export function driversOf(
   clock: "burnout" | "ignition",
 ): Drivers {
   const draws = chunk.to - chunk.from;
-  const moving = flightInputsDrawn.map((name, i) => ({ i, driver: driverOf[name] })).filter(({ driver }) => spread[driver] > 0);
+  const moving = flightInputsDrawn
+    .map((name, i) => ({ i, driver: driverOf[name] }))
+    .filter(({ driver }) => spread[driver] > 0);
   const names = [...new Set(moving.map((m) => m.driver))];
   const groups = moving.map((m) => names.indexOf(m.driver));
   const normals = new Float64Array(draws * moving.length);
@@ -63,10 +65,11 @@ export function driversOf(
   const coast = column((d) => chunk.flights[d * flightSize + COAST]!);
   const timed = clock === "burnout" ? coast : column((d) => chunk.flights[d * flightSize + APOGEE_TIME]!);
   const clean = column((d) => chunk.judged[(d * settingCount + setting) * judgedSize]!);
-  const shares = (values: Float64Array) => varianceShares(normals, moving.length, groups, names.length, values);
-  const ofCoast = shares(coast);
-  const ofTimed = clock === "burnout" ? ofCoast : shares(timed);
-  const ofClean = shares(clean);
+  const [ofCoast, ofTimed, ofClean] = varianceShares(normals, moving.length, groups, names.length, [
+    coast,
+    timed,
+    clean,
+  ]) as [Shares, Shares, Shares];
 
   const timedVariance = varianceOf(timed);
   const whole = timedVariance + scatter.total ** 2;
@@ -82,8 +85,12 @@ export function driversOf(
     odds: share(ofClean, i),
   }));
   const own = scatter.motor ** 2 + scatter.burningRate ** 2;
-  for (const [input, variance] of [["delay", own], ["cutDepth", scatter.cut ** 2]] as const)
-    if (variance > 0) drivers.push({ input, coast: null, timing: { first: variance / whole, total: variance / whole }, odds: null });
+  for (const [input, variance] of [
+    ["delay", own],
+    ["cutDepth", scatter.cut ** 2],
+  ] as const)
+    if (variance > 0)
+      drivers.push({ input, coast: null, timing: { first: variance / whole, total: variance / whole }, odds: null });
   drivers.sort((a, b) => b.timing.total - a.timing.total);
 
   const mean = meanOf(clean);

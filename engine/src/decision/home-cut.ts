@@ -1,10 +1,11 @@
 import { padTemperature } from "../air/at-field.js";
+import type { FlightResult } from "../flight/result.js";
 import type { WindProfile } from "../wind/profile.js";
+import { windNearGround } from "./checks.js";
 import { choose } from "./choose.js";
 import type { CutPlan } from "./cut-plan.js";
 import type { DecisionInputs, WeatherRange } from "./inputs.js";
 import { judgeSettings, type OddsOptions } from "./odds.js";
-import { windNearGround } from "./checks.js";
 
 /** Draws for each corner of the weather: the home cut needs the order of settings, not their last percent. */
 const cornerDraws = 192;
@@ -20,7 +21,9 @@ function usualRange(inputs: DecisionInputs): WeatherRange {
 function windOf(wind: WindProfile, now: number, speed: number): WindProfile {
   const factor = now > 0 ? speed / now : 0;
   if (wind.kind === "power")
-    return now > 0 ? { ...wind, east: wind.east * factor, north: wind.north * factor } : { ...wind, east: speed, north: 0 };
+    return now > 0
+      ? { ...wind, east: wind.east * factor, north: wind.north * factor }
+      : { ...wind, east: speed, north: 0 };
   return now > 0 ? { ...wind, east: wind.east.map((w) => w * factor), north: wind.north.map((w) => w * factor) } : wind;
 }
 
@@ -31,12 +34,14 @@ function windOf(wind: WindProfile, now: number, speed: number): WindProfile {
  *
  * @param plans settings, longest delay first
  * @param today index of today's best
+ * @param flight today's nominal flight
  * @returns null where it is today's own
  */
 export async function homeCutOf(
   inputs: DecisionInputs,
   plans: readonly CutPlan[],
   today: number,
+  flight: FlightResult,
   options: OddsOptions,
 ): Promise<CutPlan | null> {
   const range = inputs.weatherRange ?? usualRange(inputs);
@@ -49,7 +54,11 @@ export async function homeCutOf(
         air: { ...inputs.air, temperature },
         wind: windOf(inputs.wind, now, speed),
       };
-      const judged = await judgeSettings(there, plans, { ...options, draws: Math.min(cornerDraws, options.draws) });
+      const judged = await judgeSettings(there, plans, {
+        ...options,
+        near: flight,
+        draws: Math.min(cornerDraws, options.draws),
+      });
       longest = Math.min(longest, choose(judged.settings, inputs.limits, "longer").index);
     }
   return longest < today ? plans[longest]! : null;

@@ -1,19 +1,23 @@
-import { fly } from "../flight/fly.js";
-import type { FlightResult } from "../flight/result.js";
-import type { FlightOptions } from "../flight/options.js";
 import { padTemperature } from "../air/at-field.js";
-import { type EnsembleChunk, type EnsembleSpec, FLEW, flightSize, prepareEnsemble } from "../spread/ensemble.js";
+import { fly } from "../flight/fly.js";
+import type { FlightOptions } from "../flight/options.js";
+import type { FlightResult } from "../flight/result.js";
 import { noSpread, varies } from "../spread/drawn-values.js";
+import { type EnsembleChunk, type EnsembleSpec, FLEW, flightSize, prepareEnsemble } from "../spread/ensemble.js";
 import type { CutPlan } from "./cut-plan.js";
 import type { Setting } from "./decision.js";
-import { delayScatter, type DelayScatter } from "./delay-scatter.js";
+import { type DelayScatter, delayScatter } from "./delay-scatter.js";
 import type { DecisionInputs } from "./inputs.js";
-import { fillDistanceOf, strengthOf, type Strength } from "./opening-rules.js";
+import { fillDistanceOf, type Strength, strengthOf } from "./opening-rules.js";
 import { depthPerSecondOf } from "./removals.js";
 import { oddsOf, openingsOf } from "./summary.js";
 
 /** Flies an ensemble's draws, here or on workers; the figures must not depend on how it splits them. */
-export type EnsembleRunner = (spec: EnsembleSpec, draws: number) => Promise<EnsembleChunk>;
+export type EnsembleRunner = (
+  spec: EnsembleSpec,
+  draws: number,
+  onProgress?: (done: number) => void,
+) => Promise<EnsembleChunk>;
 
 /** Flies all draws in one go where it is called. */
 export const runHere: EnsembleRunner = async (spec, draws) => prepareEnsemble(spec)(0, draws);
@@ -24,6 +28,8 @@ export interface OddsOptions {
   readonly seed: number;
   readonly flight: FlightOptions;
   readonly run: EnsembleRunner;
+  /** A search over weather or ballast wants odds alone: its flights are near one that is known, and no quantiles are needed. */
+  readonly near?: FlightResult;
 }
 
 /** Every setting judged on one ensemble. */
@@ -41,11 +47,23 @@ export interface JudgedSettings {
 }
 
 /** Openings sampled for the quantiles over all settings of one draw, shared out among them. */
-const samplesPerDraw = 48;
+const samplesPerDraw = 24;
 
 /** Tables reach this much higher than the nominal top. */
 const topFactor = 1.6;
 const topSpare = 300;
+const topMachFactor = 1.3;
+const topMachSpare = 0.1;
+
+/** Highest Mach number of the powered flight, near enough for the reach of a table. */
+function highestMach(flight: FlightResult): number {
+  const { guideExit } = flight.events;
+  if (guideExit === null) return 0.3;
+  const { end } = flight.model.burn;
+  return Math.max(
+    ...Array.from({ length: 21 }, (_, i) => flight.at(guideExit.time + (i / 20) * (end - guideExit.time)).mach),
+  );
+}
 
 function clockOf(inputs: DecisionInputs): "burnout" | "ignition" {
   const { delay } = inputs.motor;
@@ -57,8 +75,7 @@ function scatterOf(inputs: DecisionInputs, flight: FlightResult, plan: CutPlan):
   const { model, events } = flight;
   const asItIs = cutSoFar !== undefined && plan.depth !== null && Math.abs(plan.depth - cutSoFar.removedDepth) < 1e-9;
   const cutError = plan.removed > 0 ? (spread.cutDepth ?? tool?.depthError ?? 0) : 0;
-  const depthPerSecond =
-    motor.delay.kind === "adjustable" ? depthPerSecondOf(motor.delay, tool) : undefined;
+  const depthPerSecond = motor.delay.kind === "adjustable" ? depthPerSecondOf(motor.delay, tool) : undefined;
   return delayScatter(plan.delay, spread.delay, {
     depthError: asItIs && varies(spread) ? cutSoFar.depthError : cutError,
     ...(depthPerSecond === undefined ? {} : { depthPerSecond }),
@@ -67,20 +84,31 @@ function scatterOf(inputs: DecisionInputs, flight: FlightResult, plan: CutPlan):
   });
 }
 
+const noOpenings = { openingSpeed: null, openingHeight: null, secondsFromApogee: null };
+
 /**
  * Judges settings on one ensemble: the nominal flight, then every draw once, every setting on each.
  *
  * @param plans settings to judge, at least one
  */
-export async function judgeSettings(inputs: DecisionInputs, plans: readonly CutPlan[], options: OddsOptions): Promise<JudgedSettings> {
+export async function judgeSettings(
+  inputs: DecisionInputs,
+  plans: readonly CutPlan[],
+  options: OddsOptions,
+): Promise<JudgedSettings> {
   const { limits, recovery, spread } = inputs;
-  const flight = fly(inputs, options.flight);
+  const flight = options.near ?? fly(inputs, options.flight);
   const top = flight.events.apogee?.position[2] ?? 0;
   const strength = strengthOf(flight.model, limits, top);
   const scatters = plans.map((plan) => scatterOf(inputs, flight, plan));
   const uncertain = varies(spread) || scatters.some((s) => s.total > 0);
   const draws = uncertain ? options.draws : 1;
-  const samples = uncertain ? Math.max(1, Math.min(8, Math.round(samplesPerDraw / plans.length))) : 1;
+  const samples =
+    options.near !== undefined
+      ? 0
+      : uncertain
+        ? Math.max(1, Math.min(8, Math.round(samplesPerDraw / plans.length)))
+        : 1;
   const chunk = await options.run(
     {
       inputs: flightInputsOf(inputs),
@@ -99,6 +127,7 @@ export async function judgeSettings(inputs: DecisionInputs, plans: readonly CutP
       },
       seed: options.seed,
       top: topFactor * top + topSpare,
+      topMach: topMachFactor * highestMach(flight) + topMachSpare,
     },
     draws,
   );
@@ -108,7 +137,7 @@ export async function judgeSettings(inputs: DecisionInputs, plans: readonly CutP
       ...plan,
       odds,
       delaySd: scatters[i]!.total,
-      ...openingsOf(chunk, plans.length, i, samples),
+      ...(samples > 0 ? openingsOf(chunk, plans.length, i, samples) : noOpenings),
       firesFirst: recovery.motorCharge === "backup" && recovery.electronics !== undefined ? firesFirst : null,
     };
   });
@@ -117,6 +146,14 @@ export async function judgeSettings(inputs: DecisionInputs, plans: readonly CutP
   return { flight, settings, scatters, chunk, strength, draws, notFlown };
 }
 
-function flightInputsOf({ air, wind, rocket, motor, ballast, guide, recovery }: DecisionInputs): EnsembleSpec["inputs"] {
+function flightInputsOf({
+  air,
+  wind,
+  rocket,
+  motor,
+  ballast,
+  guide,
+  recovery,
+}: DecisionInputs): EnsembleSpec["inputs"] {
   return { air, wind, rocket, motor, ballast, guide, recovery };
 }

@@ -1,6 +1,7 @@
 import { fly } from "../flight/fly.js";
 import type { Recovery } from "../packing/recovery.js";
 import type { Rocket } from "../rocket/rocket.js";
+import { APOGEE_HEIGHT, flightSize } from "../spread/ensemble.js";
 import { flightChecks } from "./checks.js";
 import type { CutPlan } from "./cut-plan.js";
 import type { BallastRange, OverCut, Setting, SuitedRocket } from "./decision.js";
@@ -8,7 +9,6 @@ import type { DecisionInputs } from "./inputs.js";
 import { judgeSettings, type OddsOptions } from "./odds.js";
 import { stabilityOf } from "./stability.js";
 import { quantile, sortedColumn } from "./summary.js";
-import { APOGEE_HEIGHT, flightSize } from "../spread/ensemble.js";
 
 /** Another rocket of the library. */
 export interface OtherRocket {
@@ -95,18 +95,33 @@ async function ballastRanges(inputs: DecisionInputs, plan: CutPlan, options: Odd
   return ranges;
 }
 
-async function checksWith(inputs: DecisionInputs, plan: CutPlan, mass: number, options: OddsOptions): Promise<BallastRange["checks"]> {
+async function checksWith(
+  inputs: DecisionInputs,
+  plan: CutPlan,
+  mass: number,
+  options: OddsOptions,
+): Promise<BallastRange["checks"]> {
   const there = { ...inputs, ballast: { ...inputs.ballast, mass } };
   const judged = await judgeSettings(there, [plan], { ...options, draws: Math.min(searchDraws, options.draws) });
   const highTop = quantile(sortedColumn(judged.chunk.flights, flightSize, APOGEE_HEIGHT), 0.95);
   return flightChecks(there, judged.flight, stabilityOf(judged.flight), highTop).filter((check) =>
-    ["thrust-to-weight", "guide-exit-speed", "guide-exit-against-wind", "margin-at-guide-exit", "margin-at-burnout", "over-stable"].includes(
-      check.code,
-    ),
+    [
+      "thrust-to-weight",
+      "guide-exit-speed",
+      "guide-exit-against-wind",
+      "margin-at-guide-exit",
+      "margin-at-burnout",
+      "over-stable",
+    ].includes(check.code),
   );
 }
 
-async function suitedRockets(inputs: DecisionInputs, plan: CutPlan, rockets: readonly OtherRocket[], options: OddsOptions): Promise<SuitedRocket[]> {
+async function suitedRockets(
+  inputs: DecisionInputs,
+  plan: CutPlan,
+  rockets: readonly OtherRocket[],
+  options: OddsOptions,
+): Promise<SuitedRocket[]> {
   const suited: SuitedRocket[] = [];
   for (const { name, rocket, recovery } of rockets) {
     if (rocket.mount.diameter < inputs.motor.diameter - 5e-4) continue;
@@ -116,7 +131,12 @@ async function suitedRockets(inputs: DecisionInputs, plan: CutPlan, rockets: rea
     const judged = await judgeSettings(there, [plan], { ...options, draws: Math.min(searchDraws, options.draws) });
     const { clean, holds } = judged.settings[0]!.odds;
     if (clean < inputs.limits.leastClean || holds < inputs.limits.leastHolds) continue;
-    const checks = flightChecks(there, judged.flight, stabilityOf(judged.flight), judged.flight.events.apogee?.position[2] ?? 0);
+    const checks = flightChecks(
+      there,
+      judged.flight,
+      stabilityOf(judged.flight),
+      judged.flight.events.apogee?.position[2] ?? 0,
+    );
     suited.push({ name, clean, holds, stops: checks.some((check) => check.verdict === "stop") });
   }
   return suited;

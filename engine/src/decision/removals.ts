@@ -26,7 +26,11 @@ export function depthPerSecondOf(element: Element, tool: CuttingTool | undefined
   return element.depthPerSecond ?? tool?.depthPerSecond;
 }
 
-function amount(removal: Removal, toolDepthPerSecond: number, depthPerSecond: number): { seconds: number; depth: number } {
+function amount(
+  removal: Removal,
+  toolDepthPerSecond: number,
+  depthPerSecond: number,
+): { seconds: number; depth: number } {
   return "seconds" in removal
     ? { seconds: removal.seconds, depth: removal.seconds * toolDepthPerSecond }
     : { seconds: removal.depth / depthPerSecond, depth: removal.depth };
@@ -101,5 +105,11 @@ export function achievableSettings(element: Element, tool: CuttingTool | undefin
   }
   return best
     .sort((a, b) => a.seconds - b.seconds)
-    .map((c) => ({ delay: element.longest - c.seconds, removed: c.seconds, end: c.end, spacers: c.spacers, depth: c.depth }));
+    .map((c) => ({
+      delay: element.longest - c.seconds,
+      removed: c.seconds,
+      end: c.end,
+      spacers: c.spacers,
+      depth: c.depth,
+    }));
 }

@@ -1,9 +1,9 @@
+import { type FlightModel, massIn } from "../flight/model.js";
+import type { FlightResult } from "../flight/result.js";
+import type { Kinematics } from "../flight/trajectory.js";
 import { cpWithBodyLift } from "../rocket/body-lift.js";
 import { staticMargin } from "../rocket/margin.js";
 import { cpOf } from "../rocket/normal-force/parts.js";
-import { massIn, type FlightModel } from "../flight/model.js";
-import type { FlightResult } from "../flight/result.js";
-import type { Kinematics } from "../flight/trajectory.js";
 import type { MarginAt, Stability } from "./decision.js";
 
 function balanceAt(model: FlightModel, time: number): number {
@@ -39,7 +39,13 @@ export function stabilityOf(flight: FlightResult): Stability {
   const atAngle =
     model.bodyLift === null
       ? cpOf(model.parts, exitMach)
-      : cpWithBodyLift({ parts: model.parts, bodyLift: model.bodyLift, alpha: angle, mach: exitMach, referenceArea: model.area });
+      : cpWithBodyLift({
+          parts: model.parts,
+          bodyLift: model.bodyLift,
+          alpha: angle,
+          mach: exitMach,
+          referenceArea: model.area,
+        });
   return {
     cp: cpOf(model.parts, 0),
     guideExit: marginAt(model, cpOf(model.parts, exitMach), exitTime),

@@ -3,10 +3,12 @@ import type { EnsembleChunk } from "../spread/ensemble.js";
 import { FIRES_FIRST, HOLDS, judgedSize, sampleSize } from "../spread/opening-spec.js";
 import type { Odds, Setting } from "./decision.js";
 
-/** Sorted copy without NaN. */
+/** Sorts in place; NaN, which sorts last, is cut off. */
 function sortedNumbers(values: Float64Array): Float64Array {
-  const kept = values.filter((v) => !Number.isNaN(v));
-  return kept.sort();
+  values.sort();
+  let count = values.length;
+  while (count > 0 && Number.isNaN(values[count - 1]!)) count -= 1;
+  return values.subarray(0, count);
 }
 
 /** Quantile of sorted values, linear between them. */
@@ -27,14 +29,14 @@ export function sortedColumn(table: Float64Array, rowSize: number, column: numbe
 /**
  * Three standard errors of a mean over draws, from the scatter of the independent scrambles' means.
  *
- * @param valueOf the value of a draw
+ * @param figureOf the value of a draw
  * @returns 0 for a single draw
  */
-export function samplingError(draws: number, valueOf: (draw: number) => number): number {
+export function samplingError(draws: number, figureOf: (draw: number) => number): number {
   const sums = new Float64Array(scrambleCount);
   const counts = new Float64Array(scrambleCount);
   for (let i = 0; i < draws; i++) {
-    sums[scrambleOf(i)]! += valueOf(i);
+    sums[scrambleOf(i)]! += figureOf(i);
     counts[scrambleOf(i)]! += 1;
   }
   const means = Array.from(sums, (sum, i) => sum / counts[i]!).filter((m) => Number.isFinite(m));
@@ -45,7 +47,11 @@ export function samplingError(draws: number, valueOf: (draw: number) => number):
 }
 
 /** Odds of one setting: means over the draws, added up in the draws' own order so that workers change nothing. */
-export function oddsOf(chunk: EnsembleChunk, settingCount: number, setting: number): { odds: Odds; firesFirst: number } {
+export function oddsOf(
+  chunk: EnsembleChunk,
+  settingCount: number,
+  setting: number,
+): { odds: Odds; firesFirst: number } {
   const draws = chunk.to - chunk.from;
   const sums = new Float64Array(judgedSize);
   const row = (draw: number): number => (draw * settingCount + setting) * judgedSize;

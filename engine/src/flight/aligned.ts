@@ -26,7 +26,12 @@ export function alignedRates(model: FlightModel, stretch: Stretch, settled: bool
     const [ux, uy, uz] = [vx - wind[0], vy - wind[1], vz - wind[2]];
     const speed = Math.hypot(ux, uy, uz);
     const mach = speed / air.soundSpeed;
-    const drag = 0.5 * air.density * speed * model.area * model.drag(mach, (speed * air.density) / air.viscosity, stretch.thrusting);
+    const drag =
+      0.5 *
+      air.density *
+      speed *
+      model.area *
+      model.drag(mach, (speed * air.density) / air.viscosity, stretch.thrusting);
     const push = ((speed > 0 ? thrustIn(stretch, t) / speed : 0) - drag) / mass;
     rates[0] = vx;
     rates[1] = vy;

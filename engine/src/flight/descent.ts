@@ -52,7 +52,11 @@ export function descend(model: FlightModel, opened: Kinematics, tolerance: numbe
   const openings: OpenedCanopy[] = [];
   const grown: { canopy: Canopy; from: number; fill: number; full: number }[] = [];
 
-  const open = (which: "drogue" | "main", canopy: Canopy, at: { time: number; height: number; airspeed: number }): void => {
+  const open = (
+    which: "drogue" | "main",
+    canopy: Canopy,
+    at: { time: number; height: number; airspeed: number },
+  ): void => {
     const fill = fillTime(canopy, at.airspeed, model.gravityAt(at.height));
     openings.push({ which, ...at, fill });
     grown.push({ canopy, from: at.time, fill, full: canopyDragArea(canopy) });
@@ -89,7 +93,16 @@ export function descend(model: FlightModel, opened: Kinematics, tolerance: numbe
       scales: [100, 100, 100, 10, 10, 10],
       events: [
         { name: "landing", value: (_, y) => y[2]!, direction: -1, stops: true },
-        ...(mainOpen ? [] : [{ name: "main", value: (_: number, y: Float64Array) => y[2]! - mainAt, direction: -1 as const, stops: true }]),
+        ...(mainOpen
+          ? []
+          : [
+              {
+                name: "main",
+                value: (_: number, y: Float64Array) => y[2]! - mainAt,
+                direction: -1 as const,
+                stops: true,
+              },
+            ]),
       ],
     });
     time = run.time;

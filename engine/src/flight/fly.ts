@@ -1,14 +1,14 @@
+import { rootBetween } from "../math/root.js";
 import { alignedSize } from "./aligned.js";
-import { extremesOf, ratesOf } from "./extremes.js";
 import { pullAtRest } from "./guide.js";
 import { settledSwing, swingLeft } from "./hand-over.js";
 import type { FlightInputs } from "./inputs.js";
 import { type EventSpec, type Integration, integrate } from "./integrate.js";
 import { type FlightModel, prepareFlight, type Stretch } from "./model.js";
 import { type FlightOptions, resolveFlightOptions } from "./options.js";
+import { peaksOf, ratesOf } from "./peaks.js";
 import { pitchingSize } from "./pitching.js";
-import { rootBetween } from "../math/root.js";
-import type { FlightEnd, FlightResult } from "./result.js";
+import type { FlightEnd, FlightResult, Peaks } from "./result.js";
 import { type Kinematics, kinematicsOf, type Leg, type Phase, trajectoryAt } from "./trajectory.js";
 
 const scales: Readonly<Record<Phase, readonly number[]>> = {
@@ -54,20 +54,18 @@ export function fly(inputs: FlightInputs, options: FlightOptions = {}): FlightRe
   };
   let calls = 0;
   const finish = (ended: FlightEnd): FlightResult => {
-    const peaks = legs.length > 0 ? extremesOf(model, legs) : null;
+    let found: Peaks | null = null;
+    const peaks = (): Peaks => {
+      found ??= peaksOf(model, legs);
+      return found;
+    };
     const at = (time: number): Kinematics => trajectoryAt(model, legs, time);
     return {
       ended,
       options: resolved,
       model,
       events,
-      fastest: {
-        time: peaks?.fastest.time ?? 0,
-        speed: peaks?.fastest.value ?? 0,
-        mach: peaks === null ? 0 : at(peaks.fastest.time).mach,
-      },
-      hardest: { time: peaks?.hardest.time ?? 0, acceleration: peaks?.hardest.value ?? 0 },
-      highestMach: peaks?.fastestMach.value ?? 0,
+      peaks,
       legs,
       calls,
       at,
@@ -143,6 +141,11 @@ function eventsOf(model: FlightModel, stretch: Stretch, phase: Phase, pastApogee
   const events: EventSpec[] = [{ name: "landing", value: (_, y) => y[2]!, direction: -1, stops: true }];
   if (!pastApogee) events.push({ name: "apogee", value: (_, y) => y[5]!, direction: -1, stops: true });
   if (phase === "pitching" && model.options.handOver)
-    events.push({ name: "settled", value: (t, y) => swingLeft(model, stretch, t, y).amplitude - settledSwing, direction: -1, stops: true });
+    events.push({
+      name: "settled",
+      value: (t, y) => swingLeft(model, stretch, t, y).amplitude - settledSwing,
+      direction: -1,
+      stops: true,
+    });
   return events;
 }

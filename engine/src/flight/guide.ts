@@ -18,7 +18,11 @@ export function guideRates(model: FlightModel, stretch: Stretch): Derivatives {
     const speed = y[1] as number;
     const z = way * cosine;
     const air = model.airAt(z);
-    const cd = model.drag(Math.abs(speed) / air.soundSpeed, (Math.abs(speed) * air.density) / air.viscosity, stretch.thrusting);
+    const cd = model.drag(
+      Math.abs(speed) / air.soundSpeed,
+      (Math.abs(speed) * air.density) / air.viscosity,
+      stretch.thrusting,
+    );
     const drag = 0.5 * air.density * speed * Math.abs(speed) * cd * model.area;
     rates[0] = speed;
     rates[1] = (thrustIn(stretch, t) - drag) / massIn(model, stretch, t).mass - model.gravityAt(z) * cosine;

@@ -1,6 +1,6 @@
 import type { Vec3 } from "../math/vec3.js";
 import { shear } from "./aligned.js";
-import { massIn, type FlightModel, type Stretch, thrustIn } from "./model.js";
+import { type FlightModel, massIn, type Stretch, thrustIn } from "./model.js";
 import { trimAt } from "./settled.js";
 
 /**
@@ -32,7 +32,13 @@ export function swingLeft(model: FlightModel, stretch: Stretch, t: number, y: Fl
   const through = [y[3]! - wind[0], y[4]! - wind[1], y[5]! - wind[2]] as const;
   const speed = Math.hypot(...through);
   const air = model.airAt(z);
-  const trim = trimAt(model, stretch, { time: t, density: air.density, speed, mach: speed / air.soundSpeed, growth: 0 });
+  const trim = trimAt(model, stretch, {
+    time: t,
+    density: air.density,
+    speed,
+    mach: speed / air.soundSpeed,
+    growth: 0,
+  });
   if (trim.frequency === 0) return { amplitude: Number.POSITIVE_INFINITY, impulse: [0, 0, 0] };
   const [sx, sy] = shear(model, z);
   const pull = [-sx * y[5]!, -sy * y[5]!, -model.gravityAt(z)] as const;

@@ -30,7 +30,11 @@ test("integrate() converges with order 5", () => {
 
 test("integrate(): the dense output converges with order 4 or better", () => {
   const worst = (count: number) => {
-    const run = integrate(canopyFall, Float64Array.of(0, 0), 0, 0.8, { tolerance: 1, scales: [1, 1], fixedStep: 0.8 / count });
+    const run = integrate(canopyFall, Float64Array.of(0, 0), 0, 0.8, {
+      tolerance: 1,
+      scales: [1, 1],
+      fixedStep: 0.8 / count,
+    });
     const out = new Float64Array(2);
     return Math.max(
       ...run.steps.map((s) => {
@@ -80,6 +84,14 @@ test("integrate() stops exactly where a stopping event fires", () => {
 });
 
 test("integrate() ends with a reason where the right-hand side blows up", () => {
-  const run = integrate((_, y, rates) => { rates[0] = (y[0] as number) ** 2; }, Float64Array.of(1), 0, 2, { tolerance: 1e-8, scales: [1] });
+  const run = integrate(
+    (_, y, rates) => {
+      rates[0] = (y[0] as number) ** 2;
+    },
+    Float64Array.of(1),
+    0,
+    2,
+    { tolerance: 1e-8, scales: [1] },
+  );
   expect(["step-too-small", "not-finite", "too-many-steps"]).toContain(run.ended);
 });

@@ -160,7 +160,10 @@ export function integrate(
     const probe = new Float64Array(n);
     const at = (e: EventSpec) => (time: number) => e.value(time, evaluateDense(dense, time, probe));
     const crossed = events
-      .map((event, i) => ({ event, crosses: event.direction * (before[i] as number) < 0 && event.direction * (after[i] as number) >= 0 }))
+      .map((event, i) => ({
+        event,
+        crosses: event.direction * (before[i] as number) < 0 && event.direction * (after[i] as number) >= 0,
+      }))
       .filter((e) => e.crosses)
       .map(({ event }) => ({ event, time: rootBetween(at(event), t, t + length, 1e-13 * Math.max(1, t)) }))
       .sort((a, b) => a.time - b.time);

@@ -79,7 +79,14 @@ function stretchesOf(inputs: FlightInputs, burnout: number, timeLimit: number): 
     const [t0, t1] = burning ? [times[after - 1] as number, times[after] as number] : [0, 1];
     const [f0, f1] = burning ? [thrusts[after - 1] as number, thrusts[after] as number] : [0, 0];
     const slope = (f1 - f0) / (t1 - t0);
-    stretches.push({ from, to, thrust: f0 + slope * (from - t0), slope, impulse: impulse.at(from), thrusting: from < last });
+    stretches.push({
+      from,
+      to,
+      thrust: f0 + slope * (from - t0),
+      slope,
+      impulse: impulse.at(from),
+      thrusting: from < last,
+    });
   }
   return stretches;
 }

@@ -2,7 +2,23 @@ import type { FlightModel } from "./model.js";
 import type { ResolvedFlightOptions } from "./options.js";
 import type { Kinematics, Leg } from "./trajectory.js";
 
-export type FlightEnd = "landed" | "never-lifted" | "never-left-guide" | "time-limit" | "not-finite" | "step-too-small" | "too-many-steps";
+export type FlightEnd =
+  | "landed"
+  | "never-lifted"
+  | "never-left-guide"
+  | "time-limit"
+  | "not-finite"
+  | "step-too-small"
+  | "too-many-steps";
+
+/** Highest figures of a flight. */
+export interface Peaks {
+  /** Speed over ground [m/s], with the Mach number then. */
+  readonly fastest: { readonly time: number; readonly speed: number; readonly mach: number };
+  /** Acceleration over ground [m/s²]. */
+  readonly hardest: { readonly time: number; readonly acceleration: number };
+  readonly highestMach: number;
+}
 
 /** One unopened flight, from ignition to the ground. */
 export interface FlightResult {
@@ -18,11 +34,8 @@ export interface FlightResult {
     readonly apogee: Kinematics | null;
     readonly landing: Kinematics | null;
   };
-  /** Highest speed over ground. */
-  readonly fastest: { readonly time: number; readonly speed: number; readonly mach: number };
-  /** Highest acceleration over ground. */
-  readonly hardest: { readonly time: number; readonly acceleration: number };
-  readonly highestMach: number;
+  /** Highest speed, acceleration and Mach number; searched for when first asked. */
+  readonly peaks: () => Peaks;
   readonly legs: readonly Leg[];
   /** Right-hand sides called. */
   readonly calls: number;

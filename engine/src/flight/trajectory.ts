@@ -40,7 +40,8 @@ export function kinematicsOf(model: FlightModel, phase: Phase, time: number, y: 
   const wind = model.windAt(position[2]);
   const through: Vec3 = [velocity[0] - wind[0], velocity[1] - wind[1], velocity[2] - wind[2]];
   const airspeed = speedOf(through);
-  const alongAir: Vec3 = airspeed > 0 ? [through[0] / airspeed, through[1] / airspeed, through[2] / airspeed] : [0, 0, 1];
+  const alongAir: Vec3 =
+    airspeed > 0 ? [through[0] / airspeed, through[1] / airspeed, through[2] / airspeed] : [0, 0, 1];
   const axis: Vec3 = guided ? d : phase === "pitching" ? [y[6]!, y[7]!, y[8]!] : alongAir;
   const cross = Math.hypot(
     axis[1] * alongAir[2] - axis[2] * alongAir[1],

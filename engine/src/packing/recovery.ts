@@ -1,7 +1,20 @@
 /** Canopy types with handbook data; see `canopyData`. */
 export type CanopyShape =
-  | "flat circular" | "conical" | "biconical" | "triconical" | "extended skirt 10 %" | "extended skirt 14.3 %" | "hemispherical"
-  | "annular" | "cross" | "flat ribbon" | "conical ribbon" | "ringslot" | "ringsail" | "disk-gap-band" | "guide surface, ribless";
+  | "flat circular"
+  | "conical"
+  | "biconical"
+  | "triconical"
+  | "extended skirt 10 %"
+  | "extended skirt 14.3 %"
+  | "hemispherical"
+  | "annular"
+  | "cross"
+  | "flat ribbon"
+  | "conical ribbon"
+  | "ringslot"
+  | "ringsail"
+  | "disk-gap-band"
+  | "guide surface, ribless";
 
 /** One canopy. */
 export interface Canopy {

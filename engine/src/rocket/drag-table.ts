@@ -24,7 +24,7 @@ export interface AirForDrag {
 }
 
 const MACH_STEP = 0.005;
-const MACH_COUNT = 801;
+const TOP_MACH = 4;
 
 /** Piecewise linear, constant beyond its ends. */
 function interpolate(xs: readonly number[], ys: readonly number[], x: number): number {
@@ -70,13 +70,14 @@ export function dragCoefficient(
 }
 
 /**
- * The drag coefficient as a table for many flights of one rocket: Mach 0…4 in steps of 0.005, heights as asked.
+ * The drag coefficient as a table for many flights of one rocket: Mach numbers from 0 in steps of 0.005, heights as asked.
  *
  * Linear between its points it differs from `dragCoefficient` by less than the tests beside it state. A given table is sampled,
  * so a knot of its own that lies between grid points is cut off there. Drag that does not depend on the Reynolds number has
  * one height.
  *
  * @param motor whose jet fills part of the base under thrust; its diameter [m]
+ * @param topMach highest Mach number of the table, 4 where left out
  * @param air speed of sound [m/s] and kinematic viscosity [m²/s] by height, and the heights of the rows
  * @returns coefficients on the circle of the reference diameter, scale included
  * @source `dragCoefficient`
@@ -84,31 +85,37 @@ export function dragCoefficient(
  * const air = { speedOfSoundAt: () => 340, kinematicViscosityAt: () => 1.5e-5, heights: { step: 250, count: 13 } };
  * dragTable(exampleRocket, { diameter: 0.038 }, air).machCount; // 801
  */
-export function dragTable(rocket: Rocket, motor: { readonly diameter: number }, air: AirForDrag): DragTable {
-  const grid = { machStep: MACH_STEP, machCount: MACH_COUNT, heightStep: air.heights.step };
+export function dragTable(
+  rocket: Rocket,
+  motor: { readonly diameter: number },
+  air: AirForDrag,
+  topMach: number = TOP_MACH,
+): DragTable {
+  const machCount = Math.ceil(topMach / MACH_STEP - 1e-9) + 1;
+  const grid = { machStep: MACH_STEP, machCount, heightStep: air.heights.step };
   if (rocket.drag.from !== "build-up") {
     const coefficient = dragCoefficient(rocket, motor);
     const column = (thrusting: boolean) =>
-      Float64Array.from({ length: MACH_COUNT }, (_, i) => coefficient(i * MACH_STEP, 0, thrusting));
+      Float64Array.from({ length: machCount }, (_, i) => coefficient(i * MACH_STEP, 0, thrusting));
     return { ...grid, heightCount: 1, coasting: column(false), thrusting: column(true) };
   }
   const { friction, pressure } = dragShares(rocket, motor);
   const { scale } = rocket.drag;
   const heightCount = air.heights.count;
-  const coasting = new Float64Array(heightCount * MACH_COUNT);
-  const thrusting = new Float64Array(heightCount * MACH_COUNT);
+  const coasting = new Float64Array(heightCount * machCount);
+  const thrusting = new Float64Array(heightCount * machCount);
   const reynoldsPerMach = Array.from({ length: heightCount }, (_, row) => {
     const height = row * air.heights.step;
     return air.speedOfSoundAt(height) / air.kinematicViscosityAt(height);
   });
-  for (let column = 0; column < MACH_COUNT; column++) {
+  for (let column = 0; column < machCount; column++) {
     const mach = column * MACH_STEP;
     const coast = pressure(mach, false);
     const thrust = pressure(mach, true);
     for (const [row, perMach] of reynoldsPerMach.entries()) {
       const rubbing = friction(mach, mach * perMach);
-      coasting[row * MACH_COUNT + column] = scale * (rubbing + coast);
-      thrusting[row * MACH_COUNT + column] = scale * (rubbing + thrust);
+      coasting[row * machCount + column] = scale * (rubbing + coast);
+      thrusting[row * machCount + column] = scale * (rubbing + thrust);
     }
   }
   return { ...grid, heightCount, coasting, thrusting };

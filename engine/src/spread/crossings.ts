@@ -1,4 +1,4 @@
-import { recorded, type FastOutcome } from "../flight/fast/fast-flight.js";
+import { type FastOutcome, recorded } from "../flight/fast/fast-flight.js";
 import * as at from "../flight/fast/slots.js";
 import { type FastWork, recordSize } from "../flight/fast/work.js";
 
@@ -6,10 +6,9 @@ import { type FastWork, recordSize } from "../flight/fast/work.js";
 export function airspeed2(w: FastWork, offset: number, share: number): number {
   const { records, wind, slots: c } = w;
   const z = recorded(records, offset, 0, share);
-  const place =
-    z > 0 ? (z < c[at.WIND_TOP]! ? Math.sqrt(Math.sqrt(z)) * c[at.WIND_SCALE]! : c[at.LAST_WIND_CELL]! + 1) : 0;
+  const place = z > 0 ? (z < c[at.WIND_TOP]! ? Math.sqrt(Math.sqrt(z)) * c[at.WIND_SCALE]! : w.lastWindCell + 1) : 0;
   let cell = place | 0;
-  if (cell > c[at.LAST_WIND_CELL]!) cell = c[at.LAST_WIND_CELL]!;
+  if (cell > w.lastWindCell) cell = w.lastWindCell;
   const part = place - cell;
   cell *= 2;
   const ux = recorded(records, offset, 1, share) - wind[cell]! - part * (wind[cell + 2]! - wind[cell]!);
@@ -64,7 +63,8 @@ export function noteNodes(w: FastWork, flight: FastOutcome, nodes: SpeedNodes): 
     add(from, airspeed2(w, offset, 0), r);
     const end = from + span;
     if (from > flight.apogeeTime + 3 || end < flight.apogeeTime - 3) continue;
-    for (let i = 1; i < samplesNearTop; i++) add(from + (i / samplesNearTop) * span, airspeed2(w, offset, i / samplesNearTop), r);
+    for (let i = 1; i < samplesNearTop; i++)
+      add(from + (i / samplesNearTop) * span, airspeed2(w, offset, i / samplesNearTop), r);
   }
   const last = (flight.recordCount - 1) * recordSize;
   const lastShare = (flight.landingTime - records[last]!) / records[last + 1]!;

@@ -1,8 +1,8 @@
 import { warmedField } from "../air/at-field.js";
 import { nominalValues } from "../flight/fast/draw.js";
 import type { FlightInputs } from "../flight/inputs.js";
-import { drawNormals, drawSize } from "./draws.js";
 import { drawnValues } from "./drawn-values.js";
+import { drawNormals, drawSize } from "./draws.js";
 import type { Spread } from "./spread.js";
 
 /**
@@ -33,7 +33,10 @@ export function inputsWith(inputs: FlightInputs, spread: Spread, z: Float64Array
     east: e * cosine + n * sine + drawn.windEast,
     north: n * cosine - e * sine + drawn.windNorth,
   });
-  const turned = wind.kind === "power" ? [turn(wind.east, wind.north)] : wind.heights.map((_, i) => turn(wind.east[i]!, wind.north[i]!));
+  const turned =
+    wind.kind === "power"
+      ? [turn(wind.east, wind.north)]
+      : wind.heights.map((_, i) => turn(wind.east[i]!, wind.north[i]!));
   return {
     ...inputs,
     air: drawn.temperature === 0 ? air : warmedField(air, drawn.temperature),

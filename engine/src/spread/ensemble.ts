@@ -1,5 +1,5 @@
-import { emptyOutcome, fastFlight } from "../flight/fast/fast-flight.js";
 import { nominalValues, setDraw } from "../flight/fast/draw.js";
+import { emptyOutcome, fastFlight } from "../flight/fast/fast-flight.js";
 import { fastTables } from "../flight/fast/tables.js";
 import { createWork } from "../flight/fast/work.js";
 import type { FlightInputs } from "../flight/inputs.js";
@@ -18,8 +18,9 @@ export interface EnsembleSpec {
   readonly spread: Spread;
   readonly opening: OpeningSpec;
   readonly seed: number;
-  /** Height to which the tables reach [m]. */
+  /** Height and Mach number to which the tables reach [m]. */
   readonly top: number;
+  readonly topMach: number;
 }
 
 /** Numbers a flight in `EnsembleChunk.flights`. */
@@ -57,7 +58,7 @@ export const drawTolerance = 1e-5;
  */
 export function prepareEnsemble(spec: EnsembleSpec): (from: number, to: number) => EnsembleChunk {
   const model = prepareFlight(spec.inputs, spec.options);
-  const work = createWork(fastTables(model, spec.top));
+  const work = createWork(fastTables(model, spec.top, spec.topMach));
   const judge = createJudge(spec.opening);
   const normals = new Float64Array(drawSize);
   const values = nominalValues();

@@ -1,4 +1,4 @@
-import { recorded, type FastOutcome } from "../flight/fast/fast-flight.js";
+import { type FastOutcome, recorded } from "../flight/fast/fast-flight.js";
 import { type FastWork, mostRecords, recordSize } from "../flight/fast/work.js";
 import { normalCdf, normalQuantile } from "../math/normal.js";
 import { airspeed2, createNodes, noteNodes, recordAt, type SpeedNodes, speedCrossings } from "./crossings.js";
@@ -97,7 +97,8 @@ function floorFall(w: FastWork, flight: FastOutcome, spec: OpeningSpec): number 
   for (let r = recordAt(records, flight.recordCount, flight.apogeeTime); r < flight.recordCount; r++) {
     const offset = r * recordSize;
     if (spare(w, offset, 1, spec) >= 0) continue;
-    const start = records[offset]! < flight.apogeeTime ? (flight.apogeeTime - records[offset]!) / records[offset + 1]! : 0;
+    const start =
+      records[offset]! < flight.apogeeTime ? (flight.apogeeTime - records[offset]!) / records[offset + 1]! : 0;
     if (spare(w, offset, start, spec) < 0) return r === 0 || start > 0 ? Number.NEGATIVE_INFINITY : records[offset]!;
     let low = start;
     let high = 1;

@@ -16,7 +16,7 @@ export interface OpeningSpec {
   readonly fillDistance: number;
   /** Electronics fires at apogee plus this [s]; null without electronics. */
   readonly electronicsDelay: number | null;
-  /** Openings sampled per draw and setting for the quantiles, ≥ 1. */
+  /** Openings sampled per draw and setting for the quantiles; 0: none. */
   readonly samples: number;
 }
 

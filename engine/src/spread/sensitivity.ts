@@ -24,20 +24,21 @@ function hermite(z: number, out: Float64Array): void {
  * @param normals row-major, draws × inputs
  * @param inputs inputs a row
  * @param groups inputs that count as one: a group number per input, 0 … groupCount − 1
- * @param values one figure a draw; NaN rows are left out
+ * @param figures one value a draw each; draws with a NaN in any are left out
+ * @returns shares of each figure, in order
  * @source B. Sudret, Reliability Engineering and System Safety 93 (2008); memory. A pick-freeze estimate judges it in the test
  * @example
- * varianceShares(normals, 14, groups, 12, coastTimes).first[0]; // share of the first group
+ * varianceShares(normals, 14, groups, 12, [coastTimes])[0]?.first[0]; // share of the first group
  */
 export function varianceShares(
   normals: Float64Array,
   inputs: number,
   groups: readonly number[],
   groupCount: number,
-  values: Float64Array,
-): Shares {
-  const draws = values.length;
-  const kept = Array.from({ length: draws }, (_, i) => i).filter((i) => !Number.isNaN(values[i]!));
+  figures: readonly Float64Array[],
+): Shares[] {
+  const draws = figures[0]?.length ?? 0;
+  const kept = Array.from({ length: draws }, (_, i) => i).filter((i) => figures.every((f) => !Number.isNaN(f[i]!)));
   const pairs = (inputs * (inputs - 1)) / 2;
   const degree = kept.length > 20 * inputs ? 3 : kept.length > 8 * inputs ? 2 : 1;
   const withPairs = kept.length > 4 * (1 + 3 * inputs + pairs);
@@ -47,10 +48,8 @@ export function varianceShares(
   if (withPairs) for (let i = 0; i < inputs; i++) for (let j = 0; j < i; j++) terms.push([groups[i]!, groups[j]!]);
   const columns = 1 + terms.length;
   const rows = new Float64Array(kept.length * columns);
-  const y = new Float64Array(kept.length);
   const h = new Float64Array(3);
   kept.forEach((draw, r) => {
-    y[r] = values[draw]!;
     let o = r * columns;
     rows[o++] = 1;
     const z = draw * inputs;
@@ -58,14 +57,28 @@ export function varianceShares(
       hermite(normals[z + i]!, h);
       for (let d = 0; d < degree; d++) rows[o++] = h[d]!;
     }
-    if (withPairs) for (let i = 0; i < inputs; i++) for (let j = 0; j < i; j++) rows[o++] = normals[z + i]! * normals[z + j]!;
+    if (withPairs)
+      for (let i = 0; i < inputs; i++) for (let j = 0; j < i; j++) rows[o++] = normals[z + i]! * normals[z + j]!;
   });
+  const solve = leastSquares(rows, columns);
+  return figures.map((values) => {
+    const y = Float64Array.from(kept, (draw) => values[draw]!);
+    return sharesOf(y, terms, groupCount, solve);
+  });
+}
+
+function sharesOf(
+  y: Float64Array,
+  terms: readonly (readonly [a: number, b: number])[],
+  groupCount: number,
+  solve: (y: Float64Array) => Float64Array,
+): Shares {
   const first = new Array<number>(groupCount).fill(0);
   const total = new Array<number>(groupCount).fill(0);
   const mean = y.reduce((a, b) => a + b, 0) / y.length;
   const variance = y.reduce((a, b) => a + (b - mean) ** 2, 0) / y.length;
   if (!(variance > 1e-18 * (1 + mean * mean))) return { first, total, unexplained: 0 };
-  const x = leastSquares(rows, columns, y);
+  const x = solve(y);
   let explained = 0;
   terms.forEach(([a, b], i) => {
     const share = x[i + 1]! ** 2 / variance;

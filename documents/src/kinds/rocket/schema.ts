@@ -51,7 +51,10 @@ const drag = z
       scale: number(0.2, 5, 1).optional().describe("Multiplies it."),
     }),
   ])
-  .register(fieldFacts, { accepted: "where the drag comes from", example: '{ "from": "build-up" }' });
+  .register(fieldFacts, {
+    accepted: "an object that says where the drag comes from",
+    example: '{ "from": "build-up" }',
+  });
 
 /** One rocket, as it was measured. */
 export const rocketSchema = z.strictObject({
@@ -82,6 +85,7 @@ export const rocketSchema = z.strictObject({
       c: number(0, 0.66, 0).optional().describe("Of a haack nose: 0 is von Karman."),
       exponent: number(0.05, 1, 0.5).optional().describe("Of a power nose: 1 is a cone."),
     })
+    .register(fieldFacts, { accepted: "the nose", example: '{ "shape": "ogive", "length": "300 mm" }' })
     .describe("The nose."),
   sections: z
     .array(
@@ -116,6 +120,7 @@ export const rocketSchema = z.strictObject({
       length: size("320 mm").optional().describe("Length of the mount."),
       retention: z.enum(["positive", "friction"]).optional().describe("What keeps the motor in."),
     })
+    .register(fieldFacts, { accepted: "the motor mount", example: '{ "diameter": "38 mm", "motorAftAt": "1.53 m" }' })
     .describe("The motor mount."),
   drag: drag.optional().describe("Where the drag comes from; left out: built up from the shape."),
   bay: z
@@ -138,7 +143,12 @@ export const rocketSchema = z.strictObject({
     })
     .optional()
     .describe("The bay that the ejection charge opens."),
-  recovery: recoverySchema.describe("How it comes down."),
+  recovery: recoverySchema
+    .register(fieldFacts, {
+      accepted: "how it comes down",
+      example: '{ "main": { "canopy": { "shape": "hemispherical", "diameter": "1.1 m" } } }',
+    })
+    .describe("How it comes down."),
   statedCp: along("1.18 m")
     .optional()
     .describe("Centre of pressure as somebody stated it, from the nose tip; replaces the computed one."),

@@ -81,7 +81,8 @@ function fillAir(w: FastWork, change: number): void {
     w.tables.air;
   for (let i = 0; i < count; i++) {
     air[2 * i] = density[i]! * (1 + change * (densityPerKelvin[i]! + change * densityPerKelvin2[i]!));
-    air[2 * i + 1] = 1 / (soundSpeed[i]! * (1 + change * (soundSpeedPerKelvin[i]! + change * soundSpeedPerKelvin2[i]!)));
+    air[2 * i + 1] =
+      1 / (soundSpeed[i]! * (1 + change * (soundSpeedPerKelvin[i]! + change * soundSpeedPerKelvin2[i]!)));
   }
 }
 
@@ -89,7 +90,7 @@ function fillAir(w: FastWork, change: number): void {
 function setLowShear(w: FastWork): void {
   const { slots: c, wind } = w;
   const place = Math.sqrt(Math.sqrt(lowestShear)) * c[at.WIND_SCALE]!;
-  const cell = Math.min(place | 0, c[at.LAST_WIND_CELL]!);
+  const cell = Math.min(place | 0, w.lastWindCell);
   const perHeight = lowestShear < c[at.WIND_TOP]! ? place / (4 * lowestShear) : 0;
   c[at.LOW_SHEAR_EAST] = (wind[2 * cell + 2]! - wind[2 * cell]!) * perHeight;
   c[at.LOW_SHEAR_NORTH] = (wind[2 * cell + 3]! - wind[2 * cell + 1]!) * perHeight;

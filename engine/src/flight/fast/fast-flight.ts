@@ -94,7 +94,13 @@ export function recordedFall(records: Float64Array, offset: number, component: n
  * @param tolerance relative tolerance of each step
  * @param out filled and returned
  */
-export function fastFlight(w: FastWork, impulse: number, time: number, tolerance: number, out: FastOutcome): FastOutcome {
+export function fastFlight(
+  w: FastWork,
+  impulse: number,
+  time: number,
+  tolerance: number,
+  out: FastOutcome,
+): FastOutcome {
   const { slots: c, y, place, records, tables } = w;
   const { stretches, burn, options } = tables.model;
   const stretchCount = stretches.length;
@@ -113,7 +119,9 @@ export function fastFlight(w: FastWork, impulse: number, time: number, tolerance
     const pull = (dt: number): number =>
       c[at.THRUST]! +
       dt * c[at.THRUST_SLOPE]! -
-      (frameMass + c[at.MOTOR_LOADED]! - c[at.PROPELLANT]! * (c[at.SPENT0]! + dt * (c[at.SPENT1]! + dt * c[at.SPENT2]!))) *
+      (frameMass +
+        c[at.MOTOR_LOADED]! -
+        c[at.PROPELLANT]! * (c[at.SPENT0]! + dt * (c[at.SPENT1]! + dt * c[at.SPENT2]!))) *
         c[at.GRAVITY0]! *
         c[at.GUIDE_UP]!;
     if (pull(0) > 0) {

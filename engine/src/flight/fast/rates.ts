@@ -24,26 +24,28 @@ export function pitchingRates(w: FastWork, t: number, y: Float64Array, k: Float6
   const dz = y[9]!;
 
   const dt = t - c[at.STRETCH_FROM]!;
-  const motorMass = c[at.MOTOR_LOADED]! - c[at.PROPELLANT]! * (c[at.SPENT0]! + dt * (c[at.SPENT1]! + dt * c[at.SPENT2]!));
+  const motorMass =
+    c[at.MOTOR_LOADED]! - c[at.PROPELLANT]! * (c[at.SPENT0]! + dt * (c[at.SPENT1]! + dt * c[at.SPENT2]!));
   const frameMass = c[at.FRAME_MASS]!;
   const perMass = 1 / (frameMass + motorMass);
   const apart = c[at.MOTOR_CENTRE]! - c[at.FRAME_BALANCE]!;
   const balance = c[at.FRAME_BALANCE]! + motorMass * perMass * apart;
-  const inertia = c[at.FRAME_INERTIA]! + motorMass * c[at.MOTOR_GYRATION]! + frameMass * motorMass * perMass * apart * apart;
+  const inertia =
+    c[at.FRAME_INERTIA]! + motorMass * c[at.MOTOR_GYRATION]! + frameMass * motorMass * perMass * apart * apart;
 
   const air = w.air;
   const airPlace = z > 0 ? z * c[at.INVERSE_AIR_STEP]! : 0;
-  let cell = airPlace | 0;
-  if (cell > c[at.LAST_AIR_CELL]!) cell = c[at.LAST_AIR_CELL]!;
+  let cell = Math.min(airPlace | 0, w.lastAirCell);
   let part = airPlace - cell;
   cell *= 2;
   const density = air[cell]! + part * (air[cell + 2]! - air[cell]!);
   const perSound = air[cell + 1]! + part * (air[cell + 3]! - air[cell + 1]!);
 
   const wind = w.wind;
-  const windPlace = z > 0 ? (z < c[at.WIND_TOP]! ? Math.sqrt(Math.sqrt(z)) * c[at.WIND_SCALE]! : c[at.LAST_WIND_CELL]! + 1) : 0;
+  const windPlace =
+    z > 0 ? (z < c[at.WIND_TOP]! ? Math.sqrt(Math.sqrt(z)) * c[at.WIND_SCALE]! : w.lastWindCell + 1) : 0;
   cell = windPlace | 0;
-  if (cell > c[at.LAST_WIND_CELL]!) cell = c[at.LAST_WIND_CELL]!;
+  cell = Math.min(cell, w.lastWindCell);
   part = windPlace - cell;
   cell *= 2;
   const ux = vx - (wind[cell]! + part * (wind[cell + 2]! - wind[cell]!));
@@ -62,8 +64,7 @@ export function pitchingRates(w: FastWork, t: number, y: Float64Array, k: Float6
   const pressureArea = 0.5 * density * speed2 * c[at.AREA]!;
 
   const machPlace = Math.sqrt(speed2) * perSound * c[at.INVERSE_MACH_STEP]!;
-  let machCell = machPlace | 0;
-  if (machCell > c[at.LAST_MACH_CELL]!) machCell = c[at.LAST_MACH_CELL]!;
+  const machCell = Math.min(machPlace | 0, w.lastMachCell);
   const machPart = machPlace - machCell;
   const axial = dragOf(w, z, machCell, machPart) * density * speed2;
   const aero = w.aero;
@@ -96,8 +97,7 @@ export function pitchingRates(w: FastWork, t: number, y: Float64Array, k: Float6
   k[row] = vz;
   k[row + 1] = push * ax + side * (s0 * tx + s1 * dx);
   k[row + 2] = push * ay + side * (s0 * ty + s1 * dy);
-  k[row + 3] =
-    push * az + side * (s0 * tz + s1 * dz) - (c[at.GRAVITY0]! + z * (c[at.GRAVITY1]! + z * c[at.GRAVITY2]!));
+  k[row + 3] = push * az + side * (s0 * tz + s1 * dz) - (c[at.GRAVITY0]! + z * (c[at.GRAVITY1]! + z * c[at.GRAVITY2]!));
   k[row + 4] = dx;
   k[row + 5] = dy;
   k[row + 6] = dz;
@@ -114,10 +114,10 @@ export function pitchingRates(w: FastWork, t: number, y: Float64Array, k: Float6
 function dragOf(w: FastWork, z: number, machCell: number, machPart: number): number {
   const c = w.slots;
   const table = c[at.THRUSTING]! > 0 ? w.thrusting : w.coasting;
-  if (c[at.LAST_DRAG_ROW]! < 0) return c[at.HALF_DRAG_AREA]! * (table[machCell]! + machPart * (table[machCell + 1]! - table[machCell]!));
+  if (w.lastDragRow < 0)
+    return c[at.HALF_DRAG_AREA]! * (table[machCell]! + machPart * (table[machCell + 1]! - table[machCell]!));
   const place = z > 0 ? z * c[at.INVERSE_DRAG_HEIGHT]! : 0;
-  let row = place | 0;
-  if (row > c[at.LAST_DRAG_ROW]!) row = c[at.LAST_DRAG_ROW]!;
+  const row = Math.min(place | 0, w.lastDragRow);
   const rowPart = place - row;
   const near = row * w.machCount + machCell;
   const far = near + w.machCount;
@@ -132,13 +132,13 @@ export function alignedRates(w: FastWork, t: number, y: Float64Array, k: Float64
   const z = y[0]!;
   const vz = y[3]!;
   const dt = t - c[at.STRETCH_FROM]!;
-  const motorMass = c[at.MOTOR_LOADED]! - c[at.PROPELLANT]! * (c[at.SPENT0]! + dt * (c[at.SPENT1]! + dt * c[at.SPENT2]!));
+  const motorMass =
+    c[at.MOTOR_LOADED]! - c[at.PROPELLANT]! * (c[at.SPENT0]! + dt * (c[at.SPENT1]! + dt * c[at.SPENT2]!));
   const perMass = 1 / (c[at.FRAME_MASS]! + motorMass);
 
   const air = w.air;
   const airPlace = z > 0 ? z * c[at.INVERSE_AIR_STEP]! : 0;
-  let cell = airPlace | 0;
-  if (cell > c[at.LAST_AIR_CELL]!) cell = c[at.LAST_AIR_CELL]!;
+  let cell = Math.min(airPlace | 0, w.lastAirCell);
   let part = airPlace - cell;
   cell *= 2;
   const density = air[cell]! + part * (air[cell + 2]! - air[cell]!);
@@ -152,7 +152,7 @@ export function alignedRates(w: FastWork, t: number, y: Float64Array, k: Float64
   if (z < c[at.WIND_TOP]!) {
     const windPlace = z > 0 ? Math.sqrt(Math.sqrt(z)) * c[at.WIND_SCALE]! : 0;
     cell = windPlace | 0;
-    if (cell > c[at.LAST_WIND_CELL]!) cell = c[at.LAST_WIND_CELL]!;
+    cell = Math.min(cell, w.lastWindCell);
     part = windPlace - cell;
     cell *= 2;
     const riseEast = wind[cell + 2]! - wind[cell]!;
@@ -168,7 +168,7 @@ export function alignedRates(w: FastWork, t: number, y: Float64Array, k: Float64
       shearNorth = c[at.LOW_SHEAR_NORTH]!;
     }
   } else {
-    cell = 2 * (c[at.LAST_WIND_CELL]! + 1);
+    cell = 2 * (w.lastWindCell + 1);
     windEast = wind[cell]!;
     windNorth = wind[cell + 1]!;
   }
@@ -179,8 +179,7 @@ export function alignedRates(w: FastWork, t: number, y: Float64Array, k: Float64
   const perSpeed = speed > 1e-9 ? 1 / speed : 0;
 
   const machPlace = speed * perSound * c[at.INVERSE_MACH_STEP]!;
-  let machCell = machPlace | 0;
-  if (machCell > c[at.LAST_MACH_CELL]!) machCell = c[at.LAST_MACH_CELL]!;
+  const machCell = Math.min(machPlace | 0, w.lastMachCell);
   const machPart = machPlace - machCell;
   const thrust = c[at.THRUST]! + dt * c[at.THRUST_SLOPE]!;
   const push = (thrust * perSpeed - dragOf(w, z, machCell, machPart) * density * speed) * perMass;
@@ -202,8 +201,7 @@ export function alignedRates(w: FastWork, t: number, y: Float64Array, k: Float64
     if (moment > 0) {
       const halfArea = 0.5 * density * c[at.AREA]!;
       const perInertia =
-        1 /
-        (c[at.FRAME_INERTIA]! + motorMass * (c[at.MOTOR_GYRATION]! + c[at.FRAME_MASS]! * perMass * apart * apart));
+        1 / (c[at.FRAME_INERTIA]! + motorMass * (c[at.MOTOR_GYRATION]! + c[at.FRAME_MASS]! * perMass * apart * apart));
       const jetArm = c[at.MOTOR_AFT]! - balance;
       const jet = c[at.PROPELLANT]! * (c[at.SPENT1]! + 2 * dt * c[at.SPENT2]!) * jetArm * jetArm;
       const damping = halfArea * speed * (second - balance * (2 * first - balance * slope)) + jet;

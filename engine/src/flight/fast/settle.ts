@@ -21,11 +21,12 @@ export function handOver(w: FastWork, t: number): boolean {
   const mass = frameMass + motorMass;
   const apart = c[at.MOTOR_CENTRE]! - c[at.FRAME_BALANCE]!;
   const balance = c[at.FRAME_BALANCE]! + (motorMass / mass) * apart;
-  const inertia = c[at.FRAME_INERTIA]! + motorMass * c[at.MOTOR_GYRATION]! + ((frameMass * motorMass) / mass) * apart * apart;
+  const inertia =
+    c[at.FRAME_INERTIA]! + motorMass * c[at.MOTOR_GYRATION]! + ((frameMass * motorMass) / mass) * apart * apart;
 
-  const airCell = Math.min(Math.max(z, 0) * c[at.INVERSE_AIR_STEP]!, c[at.LAST_AIR_CELL]!) | 0;
+  const airCell = Math.min(Math.max(z, 0) * c[at.INVERSE_AIR_STEP]!, w.lastAirCell) | 0;
   const density = air[2 * airCell]!;
-  let cell = c[at.LAST_WIND_CELL]!;
+  let cell = w.lastWindCell;
   let part = 1;
   if (z > 0 && z < c[at.WIND_TOP]!) {
     const place = Math.sqrt(Math.sqrt(z)) * c[at.WIND_SCALE]!;
@@ -40,7 +41,7 @@ export function handOver(w: FastWork, t: number): boolean {
   const speed2 = ux * ux + uy * uy + vz * vz;
   const speed = Math.sqrt(speed2);
 
-  const node = (Math.min(speed * air[2 * airCell + 1]! * c[at.INVERSE_MACH_STEP]!, c[at.LAST_MACH_CELL]!) | 0) * stride;
+  const node = (Math.min(speed * air[2 * airCell + 1]! * c[at.INVERSE_MACH_STEP]!, w.lastMachCell) | 0) * stride;
   const slope = aero[node]!;
   const moment = aero[node + 1]! - slope * balance;
   const pressureArea = 0.5 * density * speed2 * c[at.AREA]!;

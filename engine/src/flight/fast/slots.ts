@@ -20,34 +20,30 @@ export const PROPELLANT = 11;
 /** Squared radius of gyration of the motor about its own centre. */
 export const MOTOR_GYRATION = 12;
 export const INVERSE_AIR_STEP = 13;
-export const LAST_AIR_CELL = 14;
-export const WIND_TOP = 15;
-export const WIND_SCALE = 16;
-export const LAST_WIND_CELL = 17;
-export const INVERSE_MACH_STEP = 18;
-export const LAST_MACH_CELL = 19;
-export const INVERSE_DRAG_HEIGHT = 20;
-export const LAST_DRAG_ROW = 21;
+export const WIND_TOP = 14;
+export const WIND_SCALE = 15;
+export const INVERSE_MACH_STEP = 16;
+export const INVERSE_DRAG_HEIGHT = 17;
 /** Cross-flow: area times coefficient over the reference area; place. */
-export const CROSS_FLOW = 22;
-export const CROSS_FLOW_AT = 23;
-export const GUIDE_EAST = 24;
-export const GUIDE_NORTH = 25;
-export const GUIDE_UP = 26;
-export const TRAVEL = 27;
+export const CROSS_FLOW = 18;
+export const CROSS_FLOW_AT = 19;
+export const GUIDE_EAST = 20;
+export const GUIDE_NORTH = 21;
+export const GUIDE_UP = 22;
+export const TRAVEL = 23;
 /** Shear below `lowestShear`. */
-export const LOW_SHEAR_EAST = 36;
-export const LOW_SHEAR_NORTH = 37;
+export const LOW_SHEAR_EAST = 24;
+export const LOW_SHEAR_NORTH = 25;
 
-export const STRETCH_FROM = 28;
-export const STRETCH_TO = 29;
-export const THRUST = 30;
-export const THRUST_SLOPE = 31;
+export const STRETCH_FROM = 26;
+export const STRETCH_TO = 27;
+export const THRUST = 28;
+export const THRUST_SLOPE = 29;
 /** Share of the propellant spent: s0 + dt (s1 + dt s2). */
-export const SPENT0 = 32;
-export const SPENT1 = 33;
-export const SPENT2 = 34;
+export const SPENT0 = 30;
+export const SPENT1 = 31;
+export const SPENT2 = 32;
 /** 1 before the thrust curve's last point, else 0. */
-export const THRUSTING = 35;
+export const THRUSTING = 33;
 
-export const slotCount = 38;
+export const slotCount = 34;

@@ -1,6 +1,6 @@
 import { dormandPrince } from "../../math/dormand-prince.js";
 import { alignedRates, guideRates, pitchingRates } from "./rates.js";
-import { recordSize, rowSize, type FastWork } from "./work.js";
+import { type FastWork, recordSize, rowSize } from "./work.js";
 
 export const GUIDE = 0;
 export const PITCHING = 1;
@@ -61,8 +61,7 @@ export function tryStep(w: FastWork, phase: FastPhase, t: number, h: number, tol
   const scales = scaleOf[phase];
   let squares = 0;
   for (let i = 0; i < n; i++) {
-    const error =
-      e1 * k[i]! + e3 * k[R2 + i]! + e4 * k[R3 + i]! + e5 * k[R4 + i]! + e6 * k[R5 + i]! + e7 * k[R6 + i]!;
+    const error = e1 * k[i]! + e3 * k[R2 + i]! + e4 * k[R3 + i]! + e5 * k[R4 + i]! + e6 * k[R5 + i]! + e7 * k[R6 + i]!;
     let scale = scales[i]!;
     const size = Math.abs(next[i]!);
     if (size > scale) scale = size;

@@ -5,7 +5,13 @@ import type { FlightModel } from "../model.js";
 
 /** What a wind table is made of: a profile that each draw bends, or components that each draw turns and scales. */
 export type WindBase =
-  | { readonly kind: "power"; readonly east: number; readonly north: number; readonly exponent: number; readonly logRatios: Float64Array }
+  | {
+      readonly kind: "power";
+      readonly east: number;
+      readonly north: number;
+      readonly exponent: number;
+      readonly logRatios: Float64Array;
+    }
   | { readonly kind: "aloft"; readonly east: Float64Array; readonly north: Float64Array };
 
 /**
@@ -82,14 +88,20 @@ function windBase(model: FlightModel, top: number): { wind: WindBase; windTop: n
  *
  * @param model the nominal flight's model
  * @param top height to which the tables reach [m]; draws that go higher are extrapolated
+ * @param topMach Mach number to which they reach
  */
-export function fastTables(model: FlightModel, top: number): FastTables {
+export function fastTables(model: FlightModel, top: number, topMach: number): FastTables {
   const air = airTable(model.inputs.air, top);
-  const drag = dragTable(model.inputs.rocket, model.inputs.motor, {
-    speedOfSoundAt: (z) => model.airAt(z).soundSpeed,
-    kinematicViscosityAt: (z) => model.airAt(z).viscosity / model.airAt(z).density,
-    heights: { step: dragHeightStep, count: Math.ceil(top / dragHeightStep) + 1 },
-  });
+  const drag = dragTable(
+    model.inputs.rocket,
+    model.inputs.motor,
+    {
+      speedOfSoundAt: (z) => model.airAt(z).soundSpeed,
+      kinematicViscosityAt: (z) => model.airAt(z).viscosity / model.airAt(z).density,
+      heights: { step: dragHeightStep, count: Math.ceil(top / dragHeightStep) + 1 },
+    },
+    topMach,
+  );
   const { aero, stride } = aeroTable(model, drag.machStep, drag.machCount);
   const [g0, g1, g2] = [0, 1e4, 2e4].map((z) => model.gravityAt(z)) as [number, number, number];
   const c2 = (g2 - 2 * g1 + g0) / 2e8;

@@ -21,6 +21,12 @@ export interface FastWork {
   readonly coasting: Float64Array;
   readonly thrusting: Float64Array;
   readonly machCount: number;
+  /** Last cells of the tables, kept as integers: an index that was a double costs a conversion at every look-up. */
+  readonly lastAirCell: number;
+  readonly lastWindCell: number;
+  readonly lastMachCell: number;
+  /** −1: drag does not depend on height. */
+  readonly lastDragRow: number;
   readonly aero: Float64Array;
   readonly aeroStride: number;
   readonly partCount: number;
@@ -51,14 +57,10 @@ export function createWork(tables: FastTables): FastWork {
   slots[at.PROPELLANT] = motor.propellantMass;
   slots[at.MOTOR_GYRATION] = motor.length ** 2 / 12 + motor.diameter ** 2 / 16;
   slots[at.INVERSE_AIR_STEP] = 1 / air.step;
-  slots[at.LAST_AIR_CELL] = air.count - 2;
   slots[at.WIND_TOP] = tables.windTop;
   slots[at.WIND_SCALE] = tables.windCount / tables.windTop ** 0.25;
-  slots[at.LAST_WIND_CELL] = tables.windCount - 1;
   slots[at.INVERSE_MACH_STEP] = 1 / drag.machStep;
-  slots[at.LAST_MACH_CELL] = drag.machCount - 2;
   slots[at.INVERSE_DRAG_HEIGHT] = 1 / drag.heightStep;
-  slots[at.LAST_DRAG_ROW] = drag.heightCount - 2;
   slots[at.CROSS_FLOW] = model.bodyLift === null ? 0 : (model.bodyLift.area * model.bodyLift.cdc) / model.area;
   slots[at.CROSS_FLOW_AT] = model.bodyLift?.at ?? 0;
   slots[at.TRAVEL] = guide.travel;
@@ -70,6 +72,10 @@ export function createWork(tables: FastTables): FastWork {
     coasting: drag.coasting,
     thrusting: drag.thrusting,
     machCount: drag.machCount,
+    lastAirCell: air.count - 2,
+    lastWindCell: tables.windCount - 1,
+    lastMachCell: drag.machCount - 2,
+    lastDragRow: drag.heightCount - 2,
     aero: tables.aero,
     aeroStride: tables.aeroStride,
     partCount: tables.partCount,

@@ -1,0 +1,93 @@
+import { loadAny, toolToEngine } from "@delaywright/documents";
+import { achievableSettings, type CutPlan, type CuttingTool, depthReading, type ReadDelay } from "@delaywright/engine";
+import { UsageError } from "../args/values.js";
+import { EXIT, type Io } from "../io/io.js";
+import { readingText, settingsText } from "../print/cut-text.js";
+import { cutJson } from "../print/decision-json.js";
+import { issuesText } from "../print/issues.js";
+import { jsonText } from "../print/json.js";
+
+/** What `delaywright cut` was asked: seconds and metres. */
+export interface CutArgs {
+  readonly tool: string;
+  readonly longest: number;
+  readonly mostRemoved?: number;
+  readonly leastLeft?: number;
+  /** A delay that is wanted. */
+  readonly to?: number;
+  readonly before?: number;
+  readonly after?: number;
+  /** Of the motor's own grain; left out: what the tool was made for. */
+  readonly depthPerSecond?: number;
+  readonly json?: boolean;
+}
+
+/** A delay that is wanted, and the settings nearest to it. */
+export interface Wanted {
+  readonly delay: number;
+  readonly setting: CutPlan | null;
+  /** The nearest that can be made, longer and shorter; null where there is none. */
+  readonly longer: CutPlan | null;
+  readonly shorter: CutPlan | null;
+}
+
+/** Delays closer than this are the same [s]. */
+const SAME = 1e-6;
+
+function wantedOf(delay: number, settings: readonly CutPlan[]): Wanted {
+  return {
+    delay,
+    setting: settings.find((each) => Math.abs(each.delay - delay) < SAME) ?? null,
+    longer: settings.findLast((each) => each.delay > delay + SAME) ?? null,
+    shorter: settings.find((each) => each.delay < delay - SAME) ?? null,
+  };
+}
+
+function readingOf(args: CutArgs, tool: CuttingTool): ReadDelay | undefined {
+  const { before, after, longest } = args;
+  if (before === undefined && after === undefined) return undefined;
+  if (before === undefined || after === undefined)
+    throw new UsageError("--before and --after belong together, for example --before 22.2mm --after 25.4mm");
+  const depthPerSecond = args.depthPerSecond ?? tool.depthPerSecond;
+  if (depthPerSecond === undefined)
+    throw new UsageError("this tool names no depth per second; give the motor's, for example --depth-per-second 1/32in");
+  if (after < before)
+    throw new UsageError("--after: a depth no less than --before is accepted, since a cut only gets deeper");
+  const reading = depthReading({ longest, before, after, depthPerSecond });
+  if (reading.delay < 0)
+    throw new UsageError(`--after: more was cut than a delay of ${longest} s has; check both depths and --longest`);
+  return reading;
+}
+
+/** The settings that a tool makes of an element, or the delay that a depth reading leaves. */
+export async function cut(args: CutArgs, io: Io): Promise<number> {
+  const { root, issues } = await loadAny(args.tool, io.files, ["tool"]);
+  if (issues.length > 0 || root?.document?.kind !== "tool") {
+    io.err(issuesText(issues));
+    return EXIT.wrongInput;
+  }
+  const tool = toolToEngine(root.document);
+  const reading = readingOf(args, tool);
+  if (tool.kind === "stop" && tool.depthPerSecond === undefined && args.depthPerSecond === undefined)
+    throw new UsageError("this tool names no depth per second; give the motor's, for example --depth-per-second 1/32in");
+  const element = {
+    longest: args.longest,
+    mostRemoved: args.mostRemoved ?? Number.POSITIVE_INFINITY,
+    leastLeft: args.leastLeft ?? 0,
+    ...(args.depthPerSecond === undefined ? {} : { depthPerSecond: args.depthPerSecond }),
+  };
+  const settings = achievableSettings(element, tool);
+  const wanted = args.to === undefined ? undefined : wantedOf(args.to, settings);
+  if (args.json) {
+    io.out(
+      jsonText({
+        longest: args.longest,
+        settings: settings.map(cutJson),
+        ...(wanted === undefined ? {} : { to: wanted }),
+        ...(reading === undefined ? {} : { reading }),
+      }),
+    );
+  } else if (reading !== undefined) io.out(readingText(reading));
+  else io.out(settingsText(tool.name, settings, wanted));
+  return wanted !== undefined && wanted.setting === null ? EXIT.notGoodEnough : EXIT.done;
+}

@@ -1,0 +1,94 @@
+import type { Setting } from "@delaywright/engine";
+import type { Answer } from "../answer.js";
+import { howCell } from "../cut-words.js";
+import { amount, decimals, delayNumber, holdsCell, percentCell } from "../numbers.js";
+import { type Column, table } from "../table.js";
+import { wrap } from "../wrap.js";
+
+/** More settings than this are too many to read. */
+const MOST_SHOWN = 12;
+/** So many on either side of the best are shown then. */
+const AROUND = 5;
+const HOW_WIDTH = 19;
+
+const columns: readonly Column[] = [
+  { head: "", align: "left" },
+  { head: "delay\ns" },
+  { head: "out\ns" },
+  { head: "how", align: "left" },
+  { head: "clean\n%" },
+  { head: "early\nfast" },
+  { head: "late\nfast" },
+  { head: "lean" },
+  { head: "low" },
+  { head: "groun-\nded" },
+  { head: "holds\n%" },
+  { head: "m/s half\n/ 9 in 10" },
+  { head: "9 in 10\nabove m" },
+];
+
+function nameLines(text: string): string {
+  const lines: string[] = [""];
+  for (const word of text.replaceAll("\u00a0", " ").split(" ")) {
+    const last = lines.at(-1) ?? "";
+    if (last !== "" && last.length + 1 + word.length > HOW_WIDTH) lines.push(cutShort(word));
+    else lines[lines.length - 1] = cutShort(last === "" ? word : `${last} ${word}`);
+  }
+  return lines.join("\n");
+}
+
+function cutShort(text: string): string {
+  return text.length > HOW_WIDTH ? `${text.slice(0, HOW_WIDTH - 1)}…` : text;
+}
+
+function row(setting: Setting, mark: string, removedDepth: number | undefined): string[] {
+  const { odds, openingSpeed, openingHeight } = setting;
+  const outcomes = [odds.clean, odds.earlyFast, odds.lateFast, odds.leanFast, odds.low, odds.grounded];
+  return [
+    mark,
+    delayNumber(setting.delay),
+    delayNumber(setting.removed),
+    nameLines(howCell(setting, removedDepth)),
+    ...outcomes.map(percentCell),
+    holdsCell(odds.holds),
+    openingSpeed === null
+      ? "-"
+      : `${decimals(openingSpeed.p50, 0)} / ${String(Math.ceil(openingSpeed.p90)).padStart(2)}`,
+    openingHeight === null ? "-" : decimals(Math.floor(openingHeight.p10), 0),
+  ];
+}
+
+/** Which settings are shown: all, or those around the best and the flyer's own. */
+function shownOf(settings: readonly Setting[], best: number, own: number): readonly number[] {
+  const all = settings.map((_, i) => i);
+  if (all.length <= MOST_SHOWN) return all;
+  return all.filter((i) => Math.abs(i - best) <= AROUND || i === own);
+}
+
+/** Every setting with its odds; of very many, those around the best. */
+export function settingsTable({ decision, inputs }: Answer): string | null {
+  const { settings, toCut, choice, strength } = decision;
+  if (settings.length === 0) return null;
+  const at = (delay: number | undefined): number =>
+    settings.findIndex((s) => delay !== undefined && Math.abs(s.delay - delay) < 1e-6);
+  const [best, own] = [at(toCut?.delay), at(choice?.setting.delay)];
+  const shown = shownOf(settings, best, own);
+  const rows = shown.map((i) =>
+    row(settings[i] as Setting, i === best ? ">" : i === own ? "*" : "", inputs.cutSoFar?.removedDepth),
+  );
+  const { openingSpeed, openingHeight } = inputs.limits;
+  const bears = strength.rated
+    ? `below ${amount(strength.speed, "m/s")}, what its weakest rated part bears`
+    : `below ${amount(strength.speed, "m/s")}: nothing is rated, so twice the speed limit stands for it`;
+  const notes = [
+    wrap(
+      `Clean: opens below ${amount(openingSpeed, "m/s")} and above ${amount(openingHeight, "m")} AGL. Holds: opens above that height and ${bears}.`,
+      "  ",
+    ),
+    ...(own >= 0 && own !== best ? [wrap("> the delay to cut, * your own choice", "  ")] : []),
+    ...(shown.length < settings.length
+      ? [wrap(`${settings.length - shown.length} more settings are left out here; --json has them all.`, "  ")]
+      : []),
+  ];
+  return ["Odds of every delay that can be made, in percent", table(columns, rows, ""), ...notes].join("\n");
+}
