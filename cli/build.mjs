@@ -1,5 +1,5 @@
 // Bundles the command line and its worker into dist/: `npm run build`, and the launcher when the bundle is missing or stale.
-import { existsSync, mkdirSync, readdirSync, renameSync, rmSync, statSync, utimesSync } from "node:fs";
+import { existsSync, mkdirSync, readdirSync, renameSync, rmSync, statSync, utimesSync, writeFileSync } from "node:fs";
 import { dirname, join, resolve } from "node:path";
 import process from "node:process";
 import { fileURLToPath } from "node:url";
@@ -8,11 +8,9 @@ const here = dirname(fileURLToPath(import.meta.url));
 const root = dirname(here);
 const dist = join(here, "dist");
 
-/** The worker comes first: the bundle that starts it is renamed into place after it. */
-const bundles = [
-  { name: "worker.mjs", entry: join(here, "src", "worker.ts") },
-  { name: "delaywright.mjs", entry: join(here, "src", "main.ts") },
-];
+/** What is started: the command line and its worker. Shared and lazily loaded parts become chunks named by their content. */
+const entries = { delaywright: join(here, "src", "main.ts"), worker: join(here, "src", "worker.ts") };
+const entryPaths = Object.keys(entries).map((name) => join(dist, `${name}.mjs`));
 
 /** What the bundle is made of. Folders count too: their time changes when a file is added or removed. */
 function newestSource() {
@@ -36,54 +34,64 @@ function newestSource() {
   return newest;
 }
 
-/** Whether a bundle is missing, or older than anything it is made of. */
+/** Whether the bundle is missing, or older than anything it is made of. */
 export function isStale() {
-  const paths = bundles.map(({ name }) => join(dist, name));
-  if (!paths.every((path) => existsSync(path))) return true;
+  if (!entryPaths.every((path) => existsSync(path))) return true;
   const newest = newestSource();
-  return paths.some((path) => statSync(path).mtimeMs < newest);
+  return entryPaths.some((path) => statSync(path).mtimeMs < newest);
 }
 
-/** What a killed build left behind, once it is too old to be another process at work. */
-function sweep() {
+/** Removes what earlier and killed builds left behind, once it is too old for a process to be at work with it. */
+function sweep(kept) {
   for (const name of readdirSync(dist)) {
     const path = join(dist, name);
-    if (name.endsWith(".tmp") && Date.now() - statSync(path).mtimeMs > 600_000) rmSync(path, { force: true });
+    if (!kept.has(path) && Date.now() - statSync(path).mtimeMs > 600_000)
+      rmSync(path, { force: true, recursive: true });
   }
+}
+
+/** Writes under a name of its own, then renames: a reader sees the old file or the new one, never half of it. */
+function writeWhole(path, contents, time) {
+  const temporary = `${path}.${process.pid}.tmp`;
+  writeFileSync(temporary, contents);
+  utimesSync(temporary, time, time);
+  renameSync(temporary, path);
 }
 
 /**
- * Builds both bundles, each under a name of its own and then renamed, so that two processes at once and a killed one do no harm.
+ * Builds the bundle. Two processes at once and a killed one do no harm: chunks come first, what is started comes last.
  *
- * Their time is set to the start of the build: what is edited meanwhile makes them stale again.
+ * Its time is set to the start of the build: what is edited meanwhile makes it stale again.
  */
-export async function buildBundles(folder = dist) {
+export async function buildBundle() {
   const { build } = await import("esbuild");
-  mkdirSync(folder, { recursive: true });
-  if (folder === dist) sweep();
   const start = new Date();
-  for (const { name, entry } of bundles) {
-    const temporary = join(folder, `${name}.${process.pid}.tmp`);
-    await build({
-      entryPoints: [entry],
-      outfile: temporary,
-      bundle: true,
-      platform: "node",
-      format: "esm",
-      target: "node20",
-      conditions: ["source"],
-      minifySyntax: true,
-      legalComments: "eof",
-      banner: {
-        js: 'import { createRequire as requireFrom } from "node:module";\nconst require = requireFrom(import.meta.url);',
-      },
-      logLevel: "silent",
-    });
-    utimesSync(temporary, start, start);
-    renameSync(temporary, join(folder, name));
-  }
+  const { outputFiles } = await build({
+    entryPoints: entries,
+    outdir: dist,
+    outExtension: { ".js": ".mjs" },
+    chunkNames: "part-[hash]",
+    bundle: true,
+    splitting: true,
+    write: false,
+    platform: "node",
+    format: "esm",
+    target: "node20",
+    conditions: ["source"],
+    minifySyntax: true,
+    legalComments: "eof",
+    banner: {
+      js: 'import { createRequire as requireFrom } from "node:module";\nconst require = requireFrom(import.meta.url);',
+    },
+    logLevel: "silent",
+  });
+  mkdirSync(dist, { recursive: true });
+  const chunks = outputFiles.filter(({ path }) => !entryPaths.includes(path));
+  const started = outputFiles.filter(({ path }) => entryPaths.includes(path));
+  for (const { path, contents } of [...chunks, ...started]) writeWhole(path, contents, start);
+  sweep(new Set(outputFiles.map(({ path }) => path)));
 }
 
 if (process.argv[1] !== undefined && resolve(process.argv[1]) === fileURLToPath(import.meta.url)) {
-  await buildBundles();
+  await buildBundle();
 }

@@ -6,11 +6,11 @@ import process from "node:process";
 const here = new URL("../", import.meta.url);
 
 async function buildInCheckout() {
-  const { buildBundles, isStale } = await import("../build.mjs");
+  const { buildBundle, isStale } = await import("../build.mjs");
   if (!isStale()) return;
   const word = setTimeout(() => process.stderr.write("delaywright: building from its sources, a few seconds\n"), 1000);
   try {
-    await buildBundles();
+    await buildBundle();
   } finally {
     clearTimeout(word);
   }

@@ -1,7 +1,5 @@
 import { type Dimension, parseQuantity } from "@delaywright/documents";
-
-/** A value on the command line that is not accepted. */
-export class UsageError extends Error {}
+import { UsageError } from "./usage.js";
 
 /** A quantity with its unit, as typed after an option. */
 export function quantityOf(option: string, text: string, dimension: Dimension, example: string): number {
@@ -35,4 +33,18 @@ export function modelOf(text: string): "pitching" | "aligned" {
   if (text === "pitching" || text === "aligned") return text;
   const word = text === "rigid" ? "the rigid model does not exist yet" : `${JSON.stringify(text)} found`;
   throw new UsageError(`--model: ${word}; pitching or aligned is accepted, for example --model pitching`);
+}
+
+/** As `quantityOf`, above zero. */
+export function aboveZeroOf(option: string, text: string, dimension: Dimension, example: string): number {
+  const value = quantityOf(option, text, dimension, example);
+  if (value > 0) return value;
+  throw new UsageError(`${option}: ${JSON.stringify(text)} found; more than zero is accepted, for example ${example}`);
+}
+
+/** Time between rows of a trajectory. */
+export function everyOf(text: string): number {
+  const value = aboveZeroOf("--every", text, "time", "0.05s");
+  if (value >= 0.001) return value;
+  throw new UsageError(`--every: ${JSON.stringify(text)} found; 0.001 s or more is accepted, for example 0.05s`);
 }

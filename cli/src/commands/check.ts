@@ -1,4 +1,12 @@
-import { type Doubt, type Issue, type Loaded, loadAny, loadPlan, nodeDoubts, planToEngine } from "@delaywright/documents";
+import {
+  type Doubt,
+  type Issue,
+  type Loaded,
+  loadAny,
+  loadPlan,
+  nodeDoubts,
+  planToEngine,
+} from "@delaywright/documents";
 import { EXIT, type Io } from "../io/io.js";
 import { checkText } from "../print/check-text.js";
 import { jsonText } from "../print/json.js";
@@ -29,7 +37,13 @@ function issuesOf({ issues, entries }: Loaded): Issue[] {
 
 async function checkFile(file: string, io: Io): Promise<CheckedFile> {
   const loaded = await loadAny(file, io.files);
-  const found = { file, state: loaded.state, kind: loaded.kind ?? null, issues: issuesOf(loaded), doubts: doubtsOf(loaded) };
+  const found = {
+    file,
+    state: loaded.state,
+    kind: loaded.kind ?? null,
+    issues: issuesOf(loaded),
+    doubts: doubtsOf(loaded),
+  };
   if (loaded.kind !== "plan" || found.issues.length > 0) return found;
   const { parts } = await loadPlan(file, io.files);
   const made = parts === undefined ? undefined : planToEngine(parts);

@@ -1,6 +1,6 @@
 import { loadAny, toolToEngine } from "@delaywright/documents";
 import { achievableSettings, type CutPlan, type CuttingTool, depthReading, type ReadDelay } from "@delaywright/engine";
-import { UsageError } from "../args/values.js";
+import { UsageError } from "../args/usage.js";
 import { EXIT, type Io } from "../io/io.js";
 import { readingText, settingsText } from "../print/cut-text.js";
 import { cutJson } from "../print/decision-json.js";
@@ -31,6 +31,8 @@ export interface Wanted {
   readonly shorter: CutPlan | null;
 }
 
+/** Most by which the depth per second of motor and tool may differ. */
+const MOST_GRAIN_DIFFERENCE = 0.02;
 /** Delays closer than this are the same [s]. */
 const SAME = 1e-6;
 
@@ -43,6 +45,27 @@ function wantedOf(delay: number, settings: readonly CutPlan[]): Wanted {
   };
 }
 
+function wantedJson({ delay, setting, longer, shorter }: Wanted) {
+  return {
+    delay,
+    setting: setting && cutJson(setting),
+    longer: longer && cutJson(longer),
+    shorter: shorter && cutJson(shorter),
+  };
+}
+
+/** Seconds marked on a tool hold for the grain that it was made for. */
+function refuseOtherGrain(tool: CuttingTool, depthPerSecond: number | undefined): void {
+  if (tool.kind !== "ends" || depthPerSecond === undefined) return;
+  const seconds = [...tool.ends.map((end) => end.removes), ...tool.spacers.map((spacer) => spacer.keepsBack)].some(
+    (each) => "seconds" in each,
+  );
+  if (seconds && Math.abs(depthPerSecond / tool.depthPerSecond - 1) > MOST_GRAIN_DIFFERENCE)
+    throw new UsageError(
+      "--depth-per-second: this tool's seconds are for another grain; a tool whose ends and spacers are given as depths is accepted",
+    );
+}
+
 function readingOf(args: CutArgs, tool: CuttingTool): ReadDelay | undefined {
   const { before, after, longest } = args;
   if (before === undefined && after === undefined) return undefined;
@@ -50,7 +73,9 @@ function readingOf(args: CutArgs, tool: CuttingTool): ReadDelay | undefined {
     throw new UsageError("--before and --after belong together, for example --before 22.2mm --after 25.4mm");
   const depthPerSecond = args.depthPerSecond ?? tool.depthPerSecond;
   if (depthPerSecond === undefined)
-    throw new UsageError("this tool names no depth per second; give the motor's, for example --depth-per-second 1/32in");
+    throw new UsageError(
+      "this tool names no depth per second; give the motor's, for example --depth-per-second 1/32in",
+    );
   if (after < before)
     throw new UsageError("--after: a depth no less than --before is accepted, since a cut only gets deeper");
   const reading = depthReading({ longest, before, after, depthPerSecond });
@@ -67,9 +92,12 @@ export async function cut(args: CutArgs, io: Io): Promise<number> {
     return EXIT.wrongInput;
   }
   const tool = toolToEngine(root.document);
+  refuseOtherGrain(tool, args.depthPerSecond);
   const reading = readingOf(args, tool);
   if (tool.kind === "stop" && tool.depthPerSecond === undefined && args.depthPerSecond === undefined)
-    throw new UsageError("this tool names no depth per second; give the motor's, for example --depth-per-second 1/32in");
+    throw new UsageError(
+      "this tool names no depth per second; give the motor's, for example --depth-per-second 1/32in",
+    );
   const element = {
     longest: args.longest,
     mostRemoved: args.mostRemoved ?? Number.POSITIVE_INFINITY,
@@ -83,7 +111,7 @@ export async function cut(args: CutArgs, io: Io): Promise<number> {
       jsonText({
         longest: args.longest,
         settings: settings.map(cutJson),
-        ...(wanted === undefined ? {} : { to: wanted }),
+        ...(wanted === undefined ? {} : { to: wantedJson(wanted) }),
         ...(reading === undefined ? {} : { reading }),
       }),
     );

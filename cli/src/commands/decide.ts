@@ -27,7 +27,7 @@ export async function decide(args: DecideArgs, io: Io): Promise<number> {
   const { inputs, parts, context, warnings: doubts } = plan;
   const others = inputs.cutSoFar === undefined ? [] : await otherRockets(parts, inputs.air, io.files);
   const many = (args.draws ?? 0) > ONE_WORKER_DRAWS;
-  const pool = io.openPool(args.workers ?? (many ? Math.min(io.cores, 4) : 1));
+  const pool = await io.openPool(args.workers ?? (many ? Math.min(io.cores, 4) : 1));
   try {
     const decision = await decideDelay(inputs, {
       ...(args.draws === undefined ? {} : { draws: args.draws }),

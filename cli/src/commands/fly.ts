@@ -56,7 +56,11 @@ export interface Flown {
 const DESCENT_TOLERANCE = 1e-8;
 const DEFAULT_SEED = 1;
 
-function firing(inputs: DecisionInputs, { events }: FlightResult, wanted: number | undefined): Omit<Fired, "opens"> | null {
+function firing(
+  inputs: DecisionInputs,
+  { events }: FlightResult,
+  wanted: number | undefined,
+): Omit<Fired, "opens"> | null {
   const { motor, recovery } = inputs;
   const { delay: element } = motor;
   const set = wanted ?? inputs.choice?.delay ?? (element.kind === "fixed" ? element.seconds : undefined);
@@ -84,7 +88,8 @@ function flown(inputs: DecisionInputs, args: FlyArgs): Flown {
   const opens = start.fires + inputs.recovery.lineStretch;
   const fired = { ...start, opens };
   const landing = result.events.landing;
-  if (result.ended !== "landed" || (landing !== null && opens >= landing.time)) return { ...base, fired, descent: null };
+  if (result.ended !== "landed" || (landing !== null && opens >= landing.time))
+    return { ...base, fired, descent: null };
   const at: Kinematics = result.at(opens);
   return { ...base, fired, descent: descend(result.model, at, DESCENT_TOLERANCE) };
 }

@@ -1,14 +1,7 @@
 import { dirname, join, normalize } from "node:path";
 import { loadAny, type PlanParts, recoveryToEngine, rocketToEngine } from "@delaywright/documents";
-import { normalGravity, type Recovery, type Rocket } from "@delaywright/engine";
+import { normalGravity, type OtherRocket } from "@delaywright/engine";
 import type { Files } from "../io/io.js";
-
-/** Another rocket that an over-cut motor may suit. */
-export interface OtherRocket {
-  readonly name: string;
-  readonly rocket: Rocket;
-  readonly recovery: Recovery;
-}
 
 /** Every other rocket in the plan's folder that is right; what is not a rocket, or not right, is passed over. */
 export async function otherRockets(

@@ -1,6 +1,6 @@
 import { readdir, readFile, stat } from "node:fs/promises";
 import { dirname, isAbsolute, join } from "node:path";
-import { type FileFailure, LARGEST_FILE } from "@delaywright/documents";
+import type { FileFailure } from "@delaywright/documents";
 import type { Files } from "./io.js";
 
 const failures: Readonly<Record<string, FileFailure>> = Object.freeze({
@@ -19,6 +19,7 @@ function reasonOf(error: unknown): FileFailure {
 /** Files on the disk. Their size is looked at before they are read. */
 export const diskFiles: Files = {
   async read(path) {
+    const { LARGEST_FILE } = await import("@delaywright/documents");
     try {
       const facts = await stat(path);
       if (!facts.isFile()) return { ok: false, reason: "not-a-file" };

@@ -31,7 +31,7 @@ export interface Io {
   readonly progress: Progress;
   /** Processor cores of this machine. */
   readonly cores: number;
-  openPool(workers: number): Pool;
+  openPool(workers: number): Promise<Pool>;
 }
 
 /** Exit codes of every command. */

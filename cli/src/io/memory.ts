@@ -37,7 +37,7 @@ export function memoryIo(files: Readonly<Record<string, string | Uint8Array>>, c
     colour: false,
     progress: { update: () => {}, end: () => {} },
     cores: 1,
-    openPool: () => inProcessPool(),
+    openPool: () => Promise.resolve(inProcessPool()),
     ...changed,
   };
 }

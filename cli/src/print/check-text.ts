@@ -7,7 +7,12 @@ function count(number: number, word: string): string {
 }
 
 function fileText({ file, state, kind, issues, doubts }: CheckedFile): string {
-  const verdict = state === "ready" && issues.length === 0 ? `right, a ${kind ?? "document"}` : state === "missing" ? "not there" : "not right";
+  const verdict =
+    state === "ready" && issues.length === 0
+      ? `right, a ${kind ?? "document"}`
+      : state === "missing"
+        ? "not there"
+        : "not right";
   return [
     wrap(`${file}: ${verdict}`),
     ...issues.map((issue) => wrap(issueLine(issue), "  - ", "    ")),

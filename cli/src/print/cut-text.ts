@@ -2,7 +2,7 @@ import { cautions, fractionOfInch } from "@delaywright/documents";
 import type { CutPlan, ReadDelay } from "@delaywright/engine";
 import type { Wanted } from "../commands/cut.js";
 import { howCell, kindOfCut, takeOutWords } from "./cut-words.js";
-import { amount, decimals, delayNumber, delayWords, depthWords, glued } from "./numbers.js";
+import { amount, decimals, delayColumn, delayWords, depthWords, glued } from "./numbers.js";
 import { table } from "./table.js";
 import { bullet, wrap } from "./wrap.js";
 
@@ -16,13 +16,13 @@ const heads = [
 
 const before = ["Before you cut", ...cautions.cutting.map(bullet), ...cautions.authority.map(bullet)].join("\n");
 
-function row(setting: CutPlan): string[] {
+function row(setting: CutPlan, delay: string, removed: string): string[] {
   const { depth } = setting;
   const inches = depth === null ? "" : fractionOfInch(depth).replace(/ in$/, "");
   const how = howCell(setting).replaceAll("\u00a0", " ");
   return [
-    delayNumber(setting.delay),
-    delayNumber(setting.removed),
+    delay,
+    removed,
     how.length > 40 ? `${how.slice(0, 39)}…` : how,
     depth === null ? "" : decimals(1000 * depth, 1),
     inches,
@@ -36,16 +36,23 @@ function wantedWords({ delay, setting, longer, shorter }: Wanted): string {
       : `Cut to ${delayWords(delay)}: ${takeOutWords(setting)}.`;
   }
   const near = [longer, shorter].filter((each) => each !== null);
-  const words = near.map((each) => (kindOfCut(each) === "uncut" ? `${delayWords(each.delay)} (no cut)` : `${delayWords(each.delay)} (${takeOutWords(each)})`));
+  const words = near.map((each) =>
+    kindOfCut(each) === "uncut"
+      ? `${delayWords(each.delay)} (no cut)`
+      : `${delayWords(each.delay)} (${takeOutWords(each)})`,
+  );
   const nearest = words.length === 0 ? "" : ` Nearest that it makes: ${words.join(" and ")}.`;
   return `This tool does not make ${delayWords(delay)} of this element.${nearest}`;
 }
 
 /** Every setting that a tool makes of an element; the one that is wanted comes first. */
 export function settingsText(tool: string, settings: readonly CutPlan[], wanted: Wanted | undefined): string {
+  const delays = delayColumn(settings.map((each) => each.delay));
+  const removals = delayColumn(settings.map((each) => each.removed));
+  const rows = settings.map((each, i) => row(each, delays[i] ?? "", removals[i] ?? ""));
   const sections = [
     ...(wanted === undefined ? [] : [wrap(wantedWords(wanted))]),
-    `${wrap(`Settings of ${tool}`)}\n${table(heads, settings.map(row))}`,
+    `${wrap(`Settings of ${tool}`)}\n${table(heads, rows)}`,
     before,
   ];
   return `${sections.join("\n\n")}\n`;
@@ -57,7 +64,9 @@ export function readingText({ removedDepth, removed, delay, delaySd }: ReadDelay
     wrap(
       `The delay is now ${amount(delay, "s", 1)} (${glued("±", decimals(delaySd, 1))} from the readings, one sigma): ${amount(removed, "s", 1)} taken out, ${depthWords(removedDepth)}.`,
     ),
-    wrap("The motor's own scatter comes on top of that. Write the reading down with the motor in hand: decide then reckons with it."),
+    wrap(
+      "The motor's own scatter comes on top of that. Write the reading down with the motor in hand: decide then reckons with it.",
+    ),
     wrap(cautions.authority.join(" ")),
   ].join("\n")}\n`;
 }

@@ -2,9 +2,14 @@ import type { CutPlan, Setting } from "@delaywright/engine";
 import type { Answer } from "./answer.js";
 import { descentJson, flightJson } from "./flight-json.js";
 
+/** Without the last digits that adding and dividing leave: nanoseconds and nanometres mean nothing here. */
+function neat(value: number): number {
+  return Math.round(value * 1e9) / 1e9;
+}
+
 /** A cut as machines read it. */
 export function cutJson({ delay, removed, end, spacers, depth }: CutPlan) {
-  return { delay, removed, end, spacers, depth };
+  return { delay: neat(delay), removed: neat(removed), end, spacers, depth: depth === null ? null : neat(depth) };
 }
 
 const nothing = {

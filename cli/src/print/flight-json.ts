@@ -11,7 +11,8 @@ const placeAt = (at: Kinematics | null) =>
   at && { ...heightAt(at), airspeed: at.airspeed, east: at.position[0], north: at.position[1] };
 
 /** Events and extremes of a flight; an event that never came is null. */
-export function flightJson({ events, fastest, hardest, ended }: FlightResult) {
+export function flightJson({ events, ended, peaks }: FlightResult) {
+  const { fastest, hardest } = peaks();
   return {
     ended,
     liftOff: events.liftOff && { time: events.liftOff.time },

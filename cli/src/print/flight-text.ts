@@ -46,7 +46,8 @@ function eventRows({ result, descent, fired }: Flown): string[][] {
   const add = (name: string, at: Kinematics | null): void => {
     if (at !== null) rows.push([at.time, row(name, at)]);
   };
-  const before = (at: Kinematics | null): Kinematics | null => (at !== null && (descent === null || fired === null || at.time <= fired.opens) ? at : null);
+  const before = (at: Kinematics | null): Kinematics | null =>
+    at !== null && (descent === null || fired === null || at.time <= fired.opens) ? at : null;
   add("lift-off", liftOff);
   add("guide exit", guideExit);
   add("burnout", before(burnout));
@@ -58,7 +59,8 @@ function eventRows({ result, descent, fired }: Flown): string[][] {
 
 function openingWords({ fired, descent }: Flown): string[] {
   if (fired === null) return ["Nothing opens it: no delay was given. --delay 9s opens it."];
-  const by = fired.delay === null ? "The electronics fires" : `With a delay of ${delayWords(fired.delay)} the charge fires`;
+  const by =
+    fired.delay === null ? "The electronics fires" : `With a delay of ${delayWords(fired.delay)} the charge fires`;
   const line = `${by} after ${amount(fired.fires, "s", 1)}; lines are stretched after ${amount(fired.opens, "s", 1)}.`;
   if (descent === null) return [line, "It lands before that."];
   const down = descent.openings.map(
@@ -77,17 +79,25 @@ function openingWords({ fired, descent }: Flown): string[] {
 export function flightText(flown: Flown, context: PlanContext): string {
   const { result, draw, seed } = flown;
   const which = draw === null ? "as planned" : `draw ${draw} of seed ${seed}`;
-  const { fastest, hardest } = result;
+  const { fastest, hardest } = result.peaks();
   const ended = ends[result.ended];
   const sections = [
     ...(ended === "" ? [] : [wrap(ended)]),
     wrap(`One flight, ${which}: ${context.rocket} on ${context.motor}, ${result.options.model} model.`),
     table(heads, eventRows(flown)),
     wrap(
-      `Fastest ${amount(fastest.speed, "m/s")} (Mach ${decimals(fastest.mach, 2)}) after ${amount(fastest.time, "s", 1)}; hardest ${amount(hardest.acceleration, "m/s2")} after ${amount(hardest.time, "s", 1)}.`,
+      `Fastest ${amount(fastest.speed, "m/s")} (Mach ${decimals(fastest.mach, 2)}) after ${amount(fastest.time, "s", 1)}; hardest ${amount(hardest.acceleration, "m/s²")} after ${amount(hardest.time, "s", 1)}.`,
     ),
-    ...(result.ended === "landed" ? [openingWords(flown).map((line) => wrap(line)).join("\n")] : []),
-    ["One flight says nothing of the odds: delaywright decide does.", ...cautions["late-charge"].map(bullet)].join("\n"),
+    ...(result.ended === "landed"
+      ? [
+          openingWords(flown)
+            .map((line) => wrap(line))
+            .join("\n"),
+        ]
+      : []),
+    ["One flight says nothing of the odds: delaywright decide does.", ...cautions["late-charge"].map(bullet)].join(
+      "\n",
+    ),
     wrap(cautions.authority.join(" ")),
   ];
   return `${sections.join("\n\n")}\n`;

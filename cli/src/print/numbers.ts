@@ -19,25 +19,24 @@ export function amount(value: number, unit: string, count = 0): string {
   return glued(decimals(value, count), unit);
 }
 
-/** Whole percent; what is not nothing and not all is never rounded to it. */
+/** Odds in whole percent; never 0 or 100, which nobody can promise. */
 export function percent(odds: number): string {
-  if (odds <= 0) return glued("0", "%");
   if (odds < 0.01) return glued("under", "1", "%");
-  if (odds > 0.99 && odds < 1) return glued("over", "99", "%");
+  if (odds > 0.99) return glued("over", "99", "%");
   return glued(String(Math.round(100 * odds)), "%");
 }
 
 /** Whole percent for a narrow column, without its sign. */
 export function percentCell(odds: number): string {
-  if (odds > 0 && odds < 0.01) return "<1";
-  if (odds > 0.99 && odds < 1) return ">99";
+  if (odds < 0.01) return "<1";
+  if (odds > 0.99) return ">99";
   return String(Math.round(100 * odds));
 }
 
 /** Odds near one matter to a tenth of a percent. */
 export function holdsCell(odds: number): string {
-  if (odds > 0.999 && odds < 1) return ">99.9";
-  return odds >= 0.95 && odds < 1 ? decimals(100 * odds, 1) : percentCell(odds);
+  if (odds > 0.999) return ">99.9";
+  return odds >= 0.95 ? decimals(100 * odds, 1) : percentCell(odds);
 }
 
 /** As `holdsCell`, within a sentence. */
@@ -54,6 +53,13 @@ export function holdsPercent(odds: number): string {
 export function delayNumber(seconds: number): string {
   const quarters = Math.round(4 * seconds) / 4;
   return Math.abs(quarters - seconds) < 1e-6 ? String(quarters) : decimals(seconds, 1);
+}
+
+/** Delays under each other, all to the same decimals. */
+export function delayColumn(delays: readonly number[]): string[] {
+  const texts = delays.map(delayNumber);
+  const most = Math.max(...texts.map((text) => text.split(".")[1]?.length ?? 0));
+  return delays.map((delay) => decimals(delay, most));
 }
 
 /** A delay with its unit. */

@@ -7,7 +7,7 @@ import { trimAt } from "./settled.js";
  * Amplitude of the swing below which the settled model takes over [rad]. What the hand-over costs at this bound is tested
  * on the reference flights and on every example.
  */
-export const settledSwing = 0.01;
+export const settledSwing = 0.008;
 
 /** What is left of the swing at one moment. */
 export interface Swing {

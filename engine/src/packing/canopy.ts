@@ -82,9 +82,6 @@ export function canopyDragArea(canopy: Canopy): number {
 /**
  * Steady speed of descent under a full canopy.
  *
- * @param mass that hangs under it [kg], > 0
- * @param density of the air [kg/m³], > 0
- * @param gravity [m/s²]
  * @returns [m/s]
  * @source weight equals drag: √(2 m g/(ρ Cd S))
  * @example
@@ -96,9 +93,12 @@ export function descentSpeed({
   canopy,
   gravity,
 }: {
+  /** That hangs under it [kg], > 0. */
   readonly mass: number;
+  /** Of the air [kg/m³], > 0. */
   readonly density: number;
   readonly canopy: Canopy;
+  /** [m/s²]. */
   readonly gravity: number;
 }): number {
   return Math.sqrt((2 * mass * gravity) / (density * canopyDragArea(canopy)));
@@ -107,7 +107,7 @@ export function descentSpeed({
 /**
  * Way that a canopy travels while it fills.
  *
- * @returns [m]: fill constant times nominal diameter
+ * @returns fill constant times nominal diameter [m]
  * @source `canopyData`
  * @example
  * fillDistance({ shape: "flat circular", diameter: 1 }); // 8

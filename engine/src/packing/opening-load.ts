@@ -104,8 +104,6 @@ export function openingLoad(opening: Opening, speed: number): OpeningLoad {
  * The filling distance does not depend on the speed, so the load grows with its square alone. What cannot bear the hanging
  * weight holds at no speed.
  *
- * @param strength of the weakest rated part [N], > 0
- * @param gravity [m/s²]
  * @returns [m/s]; 0 where the strength is below the weight
  * @source `openingLoad`, solved for the speed
  * @example
@@ -116,7 +114,12 @@ export function strengthSpeed({
   strength,
   gravity,
   ...opening
-}: Opening & { readonly strength: number; readonly gravity: number }): number {
+}: Opening & {
+  /** Of the weakest rated part [N], > 0. */
+  readonly strength: number;
+  /** [m/s²] */
+  readonly gravity: number;
+}): number {
   if (strength < opening.mass * gravity) return 0;
   const { area, reduction } = loadArea(opening);
   return Math.sqrt((2 * strength) / (opening.density * area * reduction));

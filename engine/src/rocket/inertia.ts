@@ -34,10 +34,6 @@ export function inertiaFromSwing({ mass, gravity, apart, strings, period }: Swin
  * A thin-walled tube whose mass per length varies evenly along it, such that it balances where it was found to. Real airframes
  * differ by some 25 %: heavy noses and fins raise it, mass in the middle lowers it.
  *
- * @param mass [kg]
- * @param length [m]
- * @param balance from the nose tip [m]
- * @param diameter [m]
  * @returns [kg m²], about the balance point
  * @source closed form: m (L²/12 − e² + D²/8), e the balance point's distance from the middle, at most L/6
  * @example
@@ -49,9 +45,13 @@ export function estimateInertia({
   balance,
   diameter,
 }: {
+  /** [kg]. */
   readonly mass: number;
+  /** [m]. */
   readonly length: number;
+  /** From the nose tip [m]. */
   readonly balance: number;
+  /** [m]. */
   readonly diameter: number;
 }): number {
   const offCentre = Math.min(Math.abs(balance - length / 2), length / 6);

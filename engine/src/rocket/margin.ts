@@ -9,10 +9,6 @@ export interface StaticMargin {
 /**
  * Static margin.
  *
- * @param cp centre of pressure from the nose tip [m]
- * @param balance balance point from the nose tip [m]
- * @param diameter reference diameter [m], > 0
- * @param length of the rocket [m], > 0
  * @returns calibres and fraction of length
  * @source definition
  * @example
@@ -24,9 +20,13 @@ export function staticMargin({
   diameter,
   length,
 }: {
+  /** Centre of pressure from the nose tip [m]. */
   readonly cp: number;
+  /** Balance point from the nose tip [m]. */
   readonly balance: number;
+  /** Reference diameter [m], > 0. */
   readonly diameter: number;
+  /** Of the rocket [m], > 0. */
   readonly length: number;
 }): StaticMargin {
   return { calibres: (cp - balance) / diameter, ofLength: (cp - balance) / length };

@@ -47,7 +47,7 @@ export interface EnsembleChunk {
 }
 
 /** Relative tolerance of a draw's steps: apogee then lies within 1e-4 of the tight flight, tested on every example. */
-export const drawTolerance = 1e-5;
+export const drawTolerance = 7e-6;
 
 /**
  * Prepares the flying of draws: tables and memory are made once, each draw depends on seed and number alone.

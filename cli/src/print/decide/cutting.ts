@@ -4,23 +4,23 @@ import { kindOfCut, takeOutWords } from "../cut-words.js";
 import { amount, delayWords } from "../numbers.js";
 import { bullet, wrap } from "../wrap.js";
 
-/** Right under the cut: the two cuts where there are two, and the cautions of cutting. */
-export function cutting({ decision, inputs }: Answer): string | null {
+/** The cut at home and the one at the field, where there are two. */
+export function twoCuts({ decision, inputs }: Answer): string | null {
   const { toCut } = decision;
-  if (toCut === null) return null;
+  const home = toCut?.homeCut ?? null;
   const removedDepth = inputs.cutSoFar?.removedDepth;
-  const kind = kindOfCut(toCut, removedDepth);
-  if (kind !== "cut" && (toCut.homeCut === null || kindOfCut(toCut.homeCut, removedDepth) !== "cut")) return null;
-  const home = toCut.homeCut;
-  const twice =
-    home === null || kindOfCut(home, removedDepth) !== "cut"
-      ? []
-      : [
-          wrap(
-            `At home first only to ${delayWords(home.delay)}: ${takeOutWords(home, removedDepth)}. At the field, once the wind is known, to ${delayWords(toCut.delay)}${kind === "cut" ? `: ${takeOutWords(toCut, removedDepth)}` : ""}.`,
-          ),
-        ];
-  return [...twice, "Before you cut", ...cautions.cutting.map(bullet)].join("\n");
+  if (toCut === null || home === null || !toCut.reachesHolds || kindOfCut(home, removedDepth) !== "cut") return null;
+  const field = kindOfCut(toCut, removedDepth) === "cut" ? `: ${takeOutWords(toCut, removedDepth)}` : "";
+  return wrap(
+    `At home first only to ${delayWords(home.delay)}: ${takeOutWords(home, removedDepth)}. At the field, once the wind is known, to ${delayWords(toCut.delay)}${field}.`,
+  );
+}
+
+/** Right under the cut: the cautions of cutting. */
+export function cutting({ decision, inputs }: Answer): string | null {
+  const removedDepth = inputs.cutSoFar?.removedDepth;
+  const shown = decision.settings.some((setting) => kindOfCut(setting, removedDepth) === "cut");
+  return shown ? ["Before you cut", ...cautions.cutting.map(bullet)].join("\n") : null;
 }
 
 /** Why the delay is this one; where none is good enough: why, and what would help. */

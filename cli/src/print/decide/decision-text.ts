@@ -4,7 +4,7 @@ import { styleFor } from "../style.js";
 import { wrap } from "../wrap.js";
 import { backUp } from "./back-up.js";
 import { basis } from "./basis.js";
-import { cutting, why } from "./cutting.js";
+import { cutting, twoCuts, why } from "./cutting.js";
 import { driversText } from "./drivers.js";
 import { flightSummary, packing, stabilityText } from "./flight-summary.js";
 import { headline } from "./headline.js";
@@ -17,20 +17,25 @@ import { unopenedText } from "./unopened.js";
 /** A decision for a person: the answer first, then what to look out for, then all that it follows from. */
 export function decisionText(answer: Answer, colour: boolean): string {
   const style = styleFor(colour);
+  const headed = (section: string | null): string | null => {
+    const [head = "", ...rest] = section?.split("\n") ?? [];
+    return section === null ? null : [style.strong(head), ...rest].join("\n");
+  };
   const sections = [
     headline(answer, style),
-    cutting(answer),
-    lookOut(answer, style),
-    openings(answer),
-    settingsTable(answer),
-    why(answer),
+    twoCuts(answer),
+    headed(cutting(answer)),
     overCutText(answer),
-    backUp(answer),
-    flightSummary(answer),
-    stabilityText(answer),
-    packing(answer),
-    unopenedText(answer),
-    driversText(answer),
+    headed(lookOut(answer, style)),
+    openings(answer),
+    headed(settingsTable(answer)),
+    why(answer),
+    headed(backUp(answer)),
+    headed(flightSummary(answer)),
+    headed(stabilityText(answer)),
+    headed(packing(answer)),
+    headed(unopenedText(answer)),
+    headed(driversText(answer)),
     withinLimits(answer),
     basis(answer),
     cautions.authority.map((line) => wrap(line)).join("\n"),

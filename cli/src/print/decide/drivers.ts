@@ -3,7 +3,7 @@ import type { Share } from "@delaywright/engine";
 import type { Answer } from "../answer.js";
 import { percent, percentCell, shareWords } from "../numbers.js";
 import { table } from "../table.js";
-import { wrap } from "../wrap.js";
+import { upperFirst, wrap } from "../wrap.js";
 
 const SHOWN = 4;
 const BAR = 24;
@@ -18,10 +18,10 @@ export function driversText({ decision }: Answer): string | null {
     .filter((driver) => driver.timing.total > 0.005)
     .sort((a, b) => b.timing.total - a.timing.total);
   const [first] = ranked;
-  if (first === undefined) return null;
+  if (first === undefined || decision.toCut === null) return null;
   const share = shareWords(first.timing.total);
   const narrowed = first.input === "dragScale" ? ": one logged flight would narrow it" : "";
-  const sentence = `${share.charAt(0).toUpperCase()}${share.slice(1)} of the spread in opening time is ${wordForInput(first.input)}${narrowed}.`;
+  const sentence = `${upperFirst(share)} of the spread in opening time is ${wordForInput(first.input)}${narrowed}.`;
   const rows = ranked
     .slice(0, SHOWN)
     .map(({ input, timing, coast, odds }) => [

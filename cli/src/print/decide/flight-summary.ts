@@ -3,35 +3,36 @@ import type { Descent, FlightResult, MarginAt } from "@delaywright/engine";
 import type { Answer } from "../answer.js";
 import { speedOf } from "../flight-json.js";
 import { amount, decimals, glued, percent, placeWords } from "../numbers.js";
-import { bullet, wrap } from "../wrap.js";
+import { bullet, upperFirst, wrap } from "../wrap.js";
 
 const seconds = (value: number): string => amount(value, "s", 1);
 
-function climb({ events, fastest, hardest }: FlightResult): string {
+function climb({ events, peaks }: FlightResult): string {
+  const { fastest, hardest } = peaks();
   const { guideExit, burnout, apogee } = events;
   const parts = [
     guideExit && `leaves the guide at ${amount(speedOf(guideExit), "m/s", 1)} after ${amount(guideExit.time, "s", 2)}`,
     burnout &&
       `burnout after ${seconds(burnout.time)} at ${amount(burnout.position[2], "m")}, ${amount(speedOf(burnout), "m/s")}`,
     `fastest ${amount(fastest.speed, "m/s")} (Mach ${decimals(fastest.mach, 2)})`,
-    `hardest ${amount(hardest.acceleration, "m/s2")}`,
+    `hardest ${amount(hardest.acceleration, "m/s²")}`,
     apogee &&
       `top after ${seconds(apogee.time)} at ${amount(apogee.position[2], "m")} AGL, still ${amount(apogee.airspeed, "m/s")} through the air`,
   ];
-  const [first = "", ...rest] = parts.filter((part) => part !== null);
-  return `${first[0]?.toUpperCase() ?? ""}${[first, ...rest].join("; ").slice(1)}.`;
+  return `${upperFirst(parts.filter((part) => part !== null).join("; "))}.`;
 }
 
 /** The flight as it is expected, and its spread. */
 export function flightSummary({ decision }: Answer): string {
-  const { coast, apogeeHeight, flight } = decision;
+  const { coast, apogeeHeight, flight, draws } = decision;
+  const spread =
+    draws === 1
+      ? ""
+      : `; 9 in 10 flights ${decimals(coast.p05, 1)} to ${seconds(coast.p95)}, top ${decimals(apogeeHeight.p05, 0)} to ${amount(apogeeHeight.p95, "m")} AGL`;
   return [
     "The flight",
     wrap(climb(flight), "  "),
-    wrap(
-      `Coast from burnout to the top ${seconds(coast.nominal)}; 9 in 10 flights ${decimals(coast.p05, 1)} to ${seconds(coast.p95)}, top ${decimals(apogeeHeight.p05, 0)} to ${amount(apogeeHeight.p95, "m")} AGL.`,
-      "  ",
-    ),
+    wrap(`Coast from burnout to the top ${seconds(coast.nominal)}${spread}.`, "  "),
     ...cautions.igniter.map(bullet),
   ].join("\n");
 }

@@ -1,10 +1,10 @@
 import { doubtLine, wordForCheck, wordForWarning } from "@delaywright/documents";
 import type { Answer } from "../answer.js";
 import type { Style } from "../style.js";
-import { bullet, wrap } from "../wrap.js";
+import { bullet, upperFirst, wrap } from "../wrap.js";
 
-/** Warnings that say on what the odds rest; they are told beside the odds. */
-export const basisWarnings: readonly string[] = Object.freeze(["delay-not-learned", "drag-not-learned"]);
+/** The warning that says on what the odds rest; it is told beside the odds. */
+export const BASIS_WARNING = "drag-not-learned";
 
 /** Checks that say look, what the models were not held against, and what is unlikely in the documents. */
 export function lookOut({ decision, doubts }: Answer, style: Style): string | null {
@@ -12,8 +12,8 @@ export function lookOut({ decision, doubts }: Answer, style: Style): string | nu
     .filter((check) => check.verdict === "look")
     .map((check) => `LOOK: ${wordForCheck(check)}.`);
   const warnings = decision.warnings
-    .filter((warning) => !basisWarnings.includes(warning.code))
-    .map((warning) => `${wordForWarning(warning)}.`);
+    .filter((warning) => warning.code !== BASIS_WARNING)
+    .map((warning) => `${upperFirst(wordForWarning(warning))}.`);
   const unlikely = doubts.map((doubt) => `${doubtLine(doubt)}.`);
   const all = [...looks.map((text) => style.look(bullet(text))), ...[...warnings, ...unlikely].map(bullet)];
   return all.length === 0 ? null : ["What to look out for", ...all].join("\n");

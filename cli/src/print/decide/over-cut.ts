@@ -9,12 +9,12 @@ function ballastWords({ from, to, at, best, checks }: BallastRange): string {
   const found = checks.filter((check) => check.verdict !== "pass");
   const checked = found.length === 0 ? "" : ` But ${found.map((c) => `${c.verdict}: ${wordForCheck(c)}`).join("; ")}.`;
   const range = to - from < 0.0005 ? grams(best.mass) : `${grams(from)} to ${grams(to)}`;
-  return `ballast of ${range} in all, fixed mechanically ${amount(1000 * at, "mm")} from the nose tip: best ${grams(best.mass)}, ${percent(best.clean)} clean, holds ${holdsPercent(best.holds)}.${checked}`;
+  return `Ballast of ${range} in all, fixed mechanically ${amount(1000 * at, "mm")} from the nose tip: best ${grams(best.mass)}, ${percent(best.clean)} clean, holds ${holdsPercent(best.holds)}.${checked}`;
 }
 
 function rocketWords({ name, clean, holds, stops }: SuitedRocket): string {
   const own = stops ? ", but its own checks say stop" : "";
-  return `another rocket, ${name}: ${percent(clean)} clean, holds ${holdsPercent(holds)}${own}.`;
+  return `Another rocket, ${name}: ${percent(clean)} clean, holds ${holdsPercent(holds)}${own}.`;
 }
 
 /** What to do with an element that was cut too deep. */

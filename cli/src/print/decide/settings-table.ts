@@ -1,7 +1,7 @@
 import type { Setting } from "@delaywright/engine";
 import type { Answer } from "../answer.js";
 import { howCell } from "../cut-words.js";
-import { amount, decimals, delayNumber, holdsCell, percentCell } from "../numbers.js";
+import { amount, decimals, delayColumn, holdsCell, percentCell } from "../numbers.js";
 import { type Column, table } from "../table.js";
 import { wrap } from "../wrap.js";
 
@@ -19,12 +19,12 @@ const columns: readonly Column[] = [
   { head: "clean\n%" },
   { head: "early\nfast" },
   { head: "late\nfast" },
-  { head: "lean" },
+  { head: "lean\nfast" },
   { head: "low" },
   { head: "groun-\nded" },
   { head: "holds\n%" },
-  { head: "m/s half\n/ 9 in 10" },
-  { head: "9 in 10\nabove m" },
+  { head: "open below\nm/s" },
+  { head: "above\nm" },
 ];
 
 function nameLines(text: string): string {
@@ -41,13 +41,19 @@ function cutShort(text: string): string {
   return text.length > HOW_WIDTH ? `${text.slice(0, HOW_WIDTH - 1)}…` : text;
 }
 
-function row(setting: Setting, mark: string, removedDepth: number | undefined): string[] {
+function row(
+  setting: Setting,
+  mark: string,
+  delay: string,
+  removed: string,
+  removedDepth: number | undefined,
+): string[] {
   const { odds, openingSpeed, openingHeight } = setting;
   const outcomes = [odds.clean, odds.earlyFast, odds.lateFast, odds.leanFast, odds.low, odds.grounded];
   return [
     mark,
-    delayNumber(setting.delay),
-    delayNumber(setting.removed),
+    delay,
+    removed,
     nameLines(howCell(setting, removedDepth)),
     ...outcomes.map(percentCell),
     holdsCell(odds.holds),
@@ -73,14 +79,19 @@ export function settingsTable({ decision, inputs }: Answer): string | null {
     settings.findIndex((s) => delay !== undefined && Math.abs(s.delay - delay) < 1e-6);
   const [best, own] = [at(toCut?.delay), at(choice?.setting.delay)];
   const shown = shownOf(settings, best, own);
-  const rows = shown.map((i) =>
-    row(settings[i] as Setting, i === best ? ">" : i === own ? "*" : "", inputs.cutSoFar?.removedDepth),
+  const listed = shown.map((i) => settings[i] as Setting);
+  const delays = delayColumn(listed.map((setting) => setting.delay));
+  const removals = delayColumn(listed.map((setting) => setting.removed));
+  const mark = (i: number): string => (i === best ? ">" : i === own ? "*" : "");
+  const rows = listed.map((setting, k) =>
+    row(setting, mark(shown[k] ?? -1), delays[k] ?? "", removals[k] ?? "", inputs.cutSoFar?.removedDepth),
   );
   const { openingSpeed, openingHeight } = inputs.limits;
   const bears = strength.rated
     ? `below ${amount(strength.speed, "m/s")}, what its weakest rated part bears`
     : `below ${amount(strength.speed, "m/s")}: nothing is rated, so twice the speed limit stands for it`;
   const notes = [
+    wrap("Open below: half / 9 in 10 of the openings. Above: 9 in 10, AGL.", "  "),
     wrap(
       `Clean: opens below ${amount(openingSpeed, "m/s")} and above ${amount(openingHeight, "m")} AGL. Holds: opens above that height and ${bears}.`,
       "  ",

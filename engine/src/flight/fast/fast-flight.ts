@@ -1,6 +1,18 @@
 import { handOver } from "./settle.js";
 import * as at from "./slots.js";
-import { ALIGNED, accept, carryPlace, type FastPhase, GUIDE, PITCHING, rates, record, tryStep } from "./step.js";
+import {
+  ALIGNED,
+  accept,
+  COASTING,
+  carryPlace,
+  type FastPhase,
+  GUIDE,
+  PITCHING,
+  rates,
+  record,
+  tryStep,
+} from "./step.js";
+import { allowedError, longestStep, stepFactor } from "./step-control.js";
 import { type FastWork, mostRecords, recordSize } from "./work.js";
 
 /** What one drawn flight came to; the steps after burnout stand in the work's records. */
@@ -50,6 +62,20 @@ function setStretch(w: FastWork, index: number, impulse: number, time: number): 
   c[at.SPENT1] = s.thrust / (totalImpulse * time);
   c[at.SPENT2] = (0.5 * s.slope) / (totalImpulse * time * time);
   c[at.THRUSTING] = s.thrusting ? 1 : 0;
+  if (s.thrusting) return;
+  const empty = c[at.MOTOR_LOADED]! - c[at.PROPELLANT]!;
+  const frame = c[at.FRAME_MASS]!;
+  const perMass = 1 / (frame + empty);
+  const apart = c[at.MOTOR_CENTRE]! - c[at.FRAME_BALANCE]!;
+  c[at.EMPTY_PER_MASS] = perMass;
+  c[at.EMPTY_BALANCE] = c[at.FRAME_BALANCE]! + empty * perMass * apart;
+  c[at.EMPTY_PER_INERTIA] =
+    1 / (c[at.FRAME_INERTIA]! + empty * (c[at.MOTOR_GYRATION]! + frame * perMass * apart * apart));
+}
+
+/** The nose-first phase that fits the stretch: coasting once the motor is empty. */
+function alignedPhase(w: FastWork): FastPhase {
+  return w.slots[at.THRUSTING]! > 0 ? ALIGNED : COASTING;
 }
 
 /** Value of a recorded component (0 height, 1 to 3 velocity) at a share of its step. */
@@ -156,19 +182,18 @@ export function fastFlight(
   for (let steps = 0; steps < mostSteps; steps++) {
     const to = c[at.STRETCH_TO]!;
     const rest = to - t;
+    h = Math.min(h, longestStep(w, phase));
     const last = h * 1.01 >= rest;
     // two equal steps rather than a long one and a stub
     const length = last ? rest : h * 2 > rest ? 0.5 * rest : h;
-    const error = tryStep(w, phase, t, length, tolerance);
+    const error = tryStep(w, phase, t, length, tolerance) / (pastApogee ? allowedError(w) : 1);
     tries += 1;
+    const nextH = length * stepFactor(error);
     if (!(error <= 1)) {
-      if (!(error < 1e300)) h = length * 0.2;
-      else h = length * Math.max(0.2, 0.9 * Math.exp(-0.2 * Math.log(error)));
+      h = nextH;
       if (h < 1e-13) break;
       continue;
     }
-    const grow = error < 1e-4 ? 4 : Math.min(4, 0.9 * Math.exp(-0.2 * Math.log(error)));
-    const nextH = length * grow;
     if (phase === GUIDE) {
       if (w.next[0]! >= c[at.TRAVEL]!) {
         const share = guideExitShare(w, length);
@@ -188,7 +213,7 @@ export function fastFlight(
         y[7] = 0;
         y[8] = 0;
         y[9] = 0;
-        phase = options.model === "pitching" && !(options.handOver && handOver(w, t)) ? PITCHING : ALIGNED;
+        phase = options.model === "pitching" && !(options.handOver && handOver(w, t)) ? PITCHING : alignedPhase(w);
         h = Math.min(0.03, Math.max(1e-4, to - t));
         if (to - t < 1e-12) {
           index += 1;
@@ -235,10 +260,11 @@ export function fastFlight(
       setStretch(w, index, impulse, time);
       recording = recording || t >= out.burnout - 1e-12;
       h = Math.min(nextH, Math.max(h, 1e-3));
-      if (phase === PITCHING && (pastApogee || (options.handOver && handOver(w, t)))) phase = ALIGNED;
+      if (phase === PITCHING && (pastApogee || (options.handOver && handOver(w, t)))) phase = alignedPhase(w);
+      else if (phase === ALIGNED) phase = alignedPhase(w);
       rates(w, phase, t, y, 0);
     } else if (phase === PITCHING && (turned || (options.handOver && handOver(w, t)))) {
-      phase = ALIGNED;
+      phase = alignedPhase(w);
       rates(w, phase, t, y, 0);
     }
   }

@@ -225,6 +225,94 @@ export function alignedRates(w: FastWork, t: number, y: Float64Array, k: Float64
   k[row + 3] = up;
 }
 
+/** The same after the thrust curve's last point: no thrust, no jet, a mass that stays. Most of a flight's time is spent here. */
+export function coastRates(w: FastWork, y: Float64Array, k: Float64Array, row: number): void {
+  const c = w.slots;
+  const z = y[0]!;
+  const vz = y[3]!;
+  const air = w.air;
+  const airPlace = z > 0 ? z * c[at.INVERSE_AIR_STEP]! : 0;
+  const airCell = Math.min(airPlace | 0, w.lastAirCell);
+  const airPart = airPlace - airCell;
+  const airNode = 2 * airCell;
+  const density = air[airNode]! + airPart * (air[airNode + 2]! - air[airNode]!);
+  const perSound = air[airNode + 1]! + airPart * (air[airNode + 3]! - air[airNode + 1]!);
+
+  const wind = w.wind;
+  let shearEast = 0;
+  let shearNorth = 0;
+  let windEast: number;
+  let windNorth: number;
+  if (z < c[at.WIND_TOP]!) {
+    const place = z > 0 ? Math.sqrt(Math.sqrt(z)) * c[at.WIND_SCALE]! : 0;
+    const cell = Math.min(place | 0, w.lastWindCell);
+    const part = place - cell;
+    const node = 2 * cell;
+    const riseEast = wind[node + 2]! - wind[node]!;
+    const riseNorth = wind[node + 3]! - wind[node + 1]!;
+    windEast = wind[node]! + part * riseEast;
+    windNorth = wind[node + 1]! + part * riseNorth;
+    if (z > lowestShear) {
+      const perHeight = place / (4 * z);
+      shearEast = riseEast * perHeight;
+      shearNorth = riseNorth * perHeight;
+    } else {
+      shearEast = c[at.LOW_SHEAR_EAST]!;
+      shearNorth = c[at.LOW_SHEAR_NORTH]!;
+    }
+  } else {
+    const node = 2 * (w.lastWindCell + 1);
+    windEast = wind[node]!;
+    windNorth = wind[node + 1]!;
+  }
+  const ux = y[1]! - windEast;
+  const uy = y[2]! - windNorth;
+  const speed2 = ux * ux + uy * uy + vz * vz;
+  const speed = Math.sqrt(speed2);
+  const machPlace = speed * perSound * c[at.INVERSE_MACH_STEP]!;
+  const machCell = Math.min(machPlace | 0, w.lastMachCell);
+  const machPart = machPlace - machCell;
+  const perMass = c[at.EMPTY_PER_MASS]!;
+  const slowing = dragOf(w, z, machCell, machPart) * density * speed * perMass;
+  const gravity = c[at.GRAVITY0]! + z * (c[at.GRAVITY1]! + z * c[at.GRAVITY2]!);
+  let east = -slowing * ux;
+  let north = -slowing * uy;
+  let up = -slowing * vz - gravity;
+
+  if (w.settled && speed > 1e-6) {
+    const aero = w.aero;
+    const stride = w.aeroStride;
+    const node = machCell * stride;
+    const slope = aero[node]! + machPart * (aero[node + stride]! - aero[node]!);
+    const first = aero[node + 1]! + machPart * (aero[node + stride + 1]! - aero[node + 1]!);
+    const second = aero[node + 2]! + machPart * (aero[node + stride + 2]! - aero[node + 2]!);
+    const balance = c[at.EMPTY_BALANCE]!;
+    const moment = first - slope * balance;
+    if (moment > 0) {
+      const halfArea = 0.5 * density * c[at.AREA]!;
+      const perInertia = c[at.EMPTY_PER_INERTIA]!;
+      const perSpeed = 1 / speed;
+      const damping = halfArea * speed * (second - balance * (2 * first - balance * slope)) * perInertia;
+      const turning = 2 * gravity * vz * perSpeed * perSpeed + slowing;
+      const growth = turning > 0 ? turning : 0;
+      const answer = damping + growth;
+      const lag = answer / (halfArea * speed2 * moment * perInertia + growth * answer);
+      const ratio = halfArea * (speed * slope * lag - moment) * perMass;
+      const slow = ratio / (1 + ratio);
+      const gx = -shearEast * vz;
+      const gy = -shearNorth * vz;
+      const alongPath = (gx * ux + gy * uy - gravity * vz) * perSpeed * perSpeed;
+      east -= slow * (gx - alongPath * ux);
+      north -= slow * (gy - alongPath * uy);
+      up += slow * (gravity + alongPath * vz);
+    }
+  }
+  k[row] = vz;
+  k[row + 1] = east;
+  k[row + 2] = north;
+  k[row + 3] = up;
+}
+
 /** Way along the guide and speed. */
 export function guideRates(w: FastWork, t: number, y: Float64Array, k: Float64Array, row: number): void {
   const c = w.slots;

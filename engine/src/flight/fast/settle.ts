@@ -45,6 +45,7 @@ export function handOver(w: FastWork, t: number): boolean {
   const slope = aero[node]!;
   const moment = aero[node + 1]! - slope * balance;
   const pressureArea = 0.5 * density * speed2 * c[at.AREA]!;
+  c[at.SWING_FREQUENCY2] = 0;
   if (!(moment > 0 && pressureArea > 0)) return false;
   const damping = aero[node + 2]! - balance * (2 * aero[node + 1]! - balance * slope);
   const jetArm = c[at.MOTOR_AFT]! - balance;
@@ -53,6 +54,7 @@ export function handOver(w: FastWork, t: number): boolean {
   const thrust = c[at.THRUST]! + dt * c[at.THRUST_SLOPE]!;
   const resistance = (thrust * lag + pressureArea * (slope * lag - moment / speed)) / mass;
   const frequency2 = (pressureArea * moment) / inertia;
+  c[at.SWING_FREQUENCY2] = frequency2;
 
   const aloft = z > lowestShear && z < c[at.WIND_TOP]!;
   const perHeight = aloft ? (cell / 2 + part) / (4 * z) : 0;

@@ -46,4 +46,12 @@ export const SPENT2 = 32;
 /** 1 before the thrust curve's last point, else 0. */
 export const THRUSTING = 33;
 
-export const slotCount = 34;
+/** What stays the same once the motor is empty: one over mass and over inertia, balance. */
+export const EMPTY_PER_MASS = 34;
+export const EMPTY_PER_INERTIA = 35;
+export const EMPTY_BALANCE = 36;
+
+/** Square of the swing's frequency when it was last measured [1/s²]; 0: not stable. */
+export const SWING_FREQUENCY2 = 37;
+
+export const slotCount = 38;

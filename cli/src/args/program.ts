@@ -1,0 +1,212 @@
+import { Command, CommanderError, Option } from "commander";
+import { EXIT, type Io } from "../io/io.js";
+import { examples } from "./help.js";
+
+interface PlanOptions {
+  readonly json?: boolean;
+  readonly csv?: boolean;
+  readonly model?: string;
+  readonly draws?: string;
+  readonly draw?: string;
+  readonly seed?: string;
+  readonly workers?: string;
+  readonly delay?: string;
+  readonly every?: string;
+}
+
+interface CutOptions {
+  readonly json?: boolean;
+  readonly longest: string;
+  readonly mostRemoved?: string;
+  readonly leastLeft?: string;
+  readonly to?: string;
+  readonly before?: string;
+  readonly after?: string;
+  readonly depthPerSecond?: string;
+}
+
+/** Most draws that are flown: their figures must fit into memory. */
+const MOST_DRAWS = 200_000;
+const MOST_SEED = 2_147_483_647;
+
+const modelOption = () =>
+  new Option("--model <name>", "how the body turns in the wind: pitching (unless given) or aligned");
+const jsonOption = () => new Option("--json", "for machines: SI numbers, as the JSON Schema says");
+const seedOption = () => new Option("--seed <n>", "seed of the draws, 1 unless given");
+
+/** An object with a field where a text was given, read by `read`. */
+function given<Key extends string, Value>(
+  key: Key,
+  text: string | undefined,
+  read: (text: string) => Value,
+): { [K in Key]?: Value } {
+  return text === undefined ? {} : ({ [key]: read(text) } as { [K in Key]?: Value });
+}
+
+const flag = <Key extends string>(key: Key, on: boolean | undefined): { [K in Key]?: boolean } =>
+  on ? ({ [key]: true } as { [K in Key]?: boolean }) : {};
+
+function addDecide(program: Command, run: (act: () => Promise<number>) => Promise<void>, io: Io): void {
+  program
+    .command("decide")
+    .summary("the delay to cut, with its odds and its cut")
+    .description("From a plan to the delay to cut: the flight, the odds of every setting, the cut, the checks.")
+    .argument("<plan>", "the plan's file")
+    .addOption(jsonOption())
+    .addOption(modelOption())
+    .addOption(new Option("--draws <n>", "flights to draw, 2000 unless given"))
+    .addOption(seedOption())
+    .addOption(new Option("--workers <n>", "threads that fly the draws; the figures are the same with any number"))
+    .addHelpText("after", examples.decide)
+    .action((plan: string, options: PlanOptions) =>
+      run(async () => {
+        const { modelOf, wholeOf } = await import("./values.js");
+        const args = {
+          plan,
+          ...flag("json", options.json),
+          ...given("model", options.model, modelOf),
+          ...given("draws", options.draws, (text) => wholeOf("--draws", text, 1, MOST_DRAWS)),
+          ...given("seed", options.seed, (text) => wholeOf("--seed", text, 0, MOST_SEED)),
+          ...given("workers", options.workers, (text) => wholeOf("--workers", text, 1, 32)),
+        };
+        return (await import("../commands/decide.js")).decide(args, io);
+      }),
+    );
+}
+
+function addFly(program: Command, run: (act: () => Promise<number>) => Promise<void>, io: Io): void {
+  program
+    .command("fly")
+    .summary("one flight: its events, or the whole trajectory")
+    .description("Flies a plan once and tells its events; with --csv or --json the whole trajectory.")
+    .argument("<plan>", "the plan's file")
+    .addOption(jsonOption().conflicts("csv"))
+    .addOption(new Option("--csv", "the trajectory as CSV, in SI units"))
+    .addOption(modelOption())
+    .addOption(new Option("--draw <n>", "fly this draw of the plan's spread, counted from 0"))
+    .addOption(seedOption())
+    .addOption(new Option("--delay <time>", "delay after which the charge fires, for example 10s"))
+    .addOption(
+      new Option("--every <time>", "time between rows, for example 0.05s; left out: the integrator's own steps"),
+    )
+    .addHelpText("after", examples.fly)
+    .action((plan: string, options: PlanOptions) =>
+      run(async () => {
+        const { everyOf, modelOf, positiveOf, wholeOf } = await import("./values.js");
+        const args = {
+          plan,
+          ...flag("json", options.json),
+          ...flag("csv", options.csv),
+          ...given("model", options.model, modelOf),
+          ...given("draw", options.draw, (text) => wholeOf("--draw", text, 0, 10_000_000)),
+          ...given("seed", options.seed, (text) => wholeOf("--seed", text, 0, MOST_SEED)),
+          ...given("delay", options.delay, (text) => positiveOf("--delay", text, "time", "10s")),
+          ...given("every", options.every, everyOf),
+        };
+        return (await import("../commands/fly.js")).fly(args, io);
+      }),
+    );
+}
+
+function addCut(program: Command, run: (act: () => Promise<number>) => Promise<void>, io: Io): void {
+  program
+    .command("cut")
+    .summary("settings that a tool makes of a delay element; a depth back to its delay")
+    .description(
+      "The settings that a tool makes of a delay element; with --before and --after, the delay that a depth leaves.",
+    )
+    .argument("<tool>", "the tool's file")
+    .requiredOption("--longest <time>", "delay of the uncut element, for example 14s")
+    .option("--most-removed <time>", "most that may be taken out, for example 8s")
+    .option("--least-left <time>", "least that must be left, for example 2s")
+    .option("--to <time>", "the delay that is wanted, for example 9s")
+    .option("--before <depth>", "depth from the rim to the grain's face before any cut, for example 22.2mm")
+    .option("--after <depth>", "the same depth now")
+    .option("--depth-per-second <depth>", "depth of the motor's grain for one second; left out: the tool's")
+    .addOption(jsonOption())
+    .addHelpText("after", examples.cut)
+    .action((tool: string, options: CutOptions) =>
+      run(async () => {
+        const { aboveZeroOf, positiveOf } = await import("./values.js");
+        const time = (option: string, example: string) => (text: string) => positiveOf(option, text, "time", example);
+        const depth = (option: string) => (text: string) => positiveOf(option, text, "length", "22.2mm");
+        const args = {
+          tool,
+          longest: aboveZeroOf("--longest", options.longest, "time", "14s"),
+          ...given("mostRemoved", options.mostRemoved, time("--most-removed", "8s")),
+          ...given("leastLeft", options.leastLeft, time("--least-left", "2s")),
+          ...given("to", options.to, time("--to", "9s")),
+          ...given("before", options.before, depth("--before")),
+          ...given("after", options.after, depth("--after")),
+          ...given("depthPerSecond", options.depthPerSecond, (text) =>
+            aboveZeroOf("--depth-per-second", text, "length", '"1/32 in"'),
+          ),
+          ...flag("json", options.json),
+        };
+        return (await import("../commands/cut.js")).cut(args, io);
+      }),
+    );
+}
+
+function addCheck(program: Command, run: (act: () => Promise<number>) => Promise<void>, io: Io): void {
+  program
+    .command("check")
+    .summary("are these documents right?")
+    .description("Reads documents of any kind, with all that they refer to, and tells every issue at once.")
+    .argument("<file...>", "documents")
+    .addOption(jsonOption())
+    .addHelpText("after", examples.check)
+    .action((files: string[], options: { readonly json?: boolean }) =>
+      run(async () => (await import("../commands/check.js")).check({ files, ...flag("json", options.json) }, io)),
+    );
+}
+
+/**
+ * The whole command line: parses the words after the program's name and runs the command.
+ *
+ * @param words for example `["decide", "plan.json"]`
+ * @param io the outside
+ * @param version what `--version` says
+ * @returns the exit code
+ */
+export async function runProgram(words: readonly string[], io: Io, version: string): Promise<number> {
+  let code: number = EXIT.done;
+  const run = async (act: () => Promise<number>): Promise<void> => {
+    code = await act();
+  };
+  const program = new Command("delaywright");
+  program
+    .description(
+      "Which ejection delay to cut for this rocket, this motor, this field, today, and how good the odds are.",
+    )
+    .version(version, "--version", "tell the version")
+    .helpOption("--help", "tell how it is used")
+    .helpCommand("help [command]", "tell how a command is used")
+    .configureHelp({ helpWidth: 100 })
+    .configureOutput({
+      writeOut: io.out,
+      writeErr: io.err,
+      outputError: (text) => io.err(kindly(text)),
+      getOutHelpWidth: () => 100,
+      getErrHelpWidth: () => 100,
+    })
+    .exitOverride()
+    .addHelpText("after", examples.all);
+  for (const add of [addDecide, addFly, addCut, addCheck]) add(program, run, io);
+  try {
+    await program.parseAsync(words, { from: "user" });
+    return code;
+  } catch (error) {
+    if (error instanceof CommanderError) return error.exitCode === 0 ? EXIT.done : EXIT.wrongInput;
+    throw error;
+  }
+}
+
+/** What commander has to say, in this project's manner, and where to read on. */
+function kindly(text: string): string {
+  const plain = text
+    .replace(/^error: /, "")
+    .replace(/\n\(Did you mean/g, " (did you mean")
+    .trimEnd();
+  return `${plain}\nTry: delaywright --help\n`;
+}

@@ -1,0 +1,49 @@
+import { readFileSync } from "node:fs";
+import { availableParallelism } from "node:os";
+import process from "node:process";
+import { diskFiles } from "./io/files.js";
+import type { Io } from "./io/io.js";
+import { terminalProgress } from "./io/progress.js";
+import { run } from "./run.js";
+
+function colourWanted(): boolean {
+  const { NO_COLOR, FORCE_COLOR, TERM } = process.env;
+  if (NO_COLOR !== undefined && NO_COLOR !== "") return false;
+  if (FORCE_COLOR !== undefined && FORCE_COLOR !== "" && FORCE_COLOR !== "0") return true;
+  return process.stdout.isTTY === true && TERM !== "dumb";
+}
+
+/** Nobody reads on: that is their right. Anything else that cannot be written is told, once. */
+let unwritable = false;
+function onWriteError(error: NodeJS.ErrnoException): void {
+  if (unwritable) return;
+  unwritable = true;
+  if (error.code === "EPIPE") process.exit(0);
+  process.stderr.write(`cannot write to standard output: ${error.message}\n`);
+  process.exit(2);
+}
+process.stdout.on("error", onWriteError);
+process.stderr.on("error", () => {});
+
+const io: Io = {
+  out: (text) => {
+    process.stdout.write(text);
+  },
+  err: (text) => {
+    process.stderr.write(text);
+  },
+  files: diskFiles,
+  colour: colourWanted(),
+  progress: terminalProgress(process.stderr),
+  cores: availableParallelism(),
+  openPool: async (workers) => {
+    const { inProcessPool, workerPool } = await import("./io/pool.js");
+    return workers === 1 ? inProcessPool() : workerPool(workers, new URL("./worker.mjs", import.meta.url));
+  },
+};
+
+const { version } = JSON.parse(readFileSync(new URL("../package.json", import.meta.url), "utf8")) as {
+  version: string;
+};
+const debug = process.env["DELAYWRIGHT_DEBUG"] === "1";
+process.exitCode = await run(process.argv.slice(2), io, { version, debug });
