@@ -536,14 +536,24 @@ static void acceptStep(Work *w, Phase phase) {
 
 // ---- step-control.ts
 
+static const double swingShare = 0.62, turnShare = 0.36, landingHeight = 60, landingSlack = 100;
+static const double bentFrom = 0.82, bentStep = 0.05;
+
 static double longestStep(const Work *w, Phase phase) {
   const double *y = w->y;
-  if (phase == PITCHING) return w->swingFrequency2 > 0 ? 0.62 / sqrt(w->swingFrequency2) : INFINITY;
-  if (phase != COASTING || y[3] <= 0) return INFINITY;
-  return (0.45 * (sqrt(y[1] * y[1] + y[2] * y[2] + y[3] * y[3]) + 2)) / w->gravity0;
+  if (phase == GUIDE) return INFINITY;
+  double longest = INFINITY;
+  if (phase == PITCHING && w->swingFrequency2 > 0) longest = swingShare / sqrt(w->swingFrequency2);
+  double climb = y[3];
+  if (climb <= 0) return longest;
+  double speed = sqrt(y[1] * y[1] + y[2] * y[2] + climb * climb);
+  if (phase == COASTING) longest = fmin(longest, (turnShare * (speed + 2)) / w->gravity0);
+  double perSound = w->air[1];
+  if (speed * perSound > bentFrom) longest = fmin(longest, bentStep / (perSound * (fabs(w->k[3]) + 1)));
+  return longest;
 }
 
-static double allowedError(const Work *w) { return w->next[0] < 60 ? 100 : 1; }
+static double allowedError(const Work *w) { return w->next[0] < landingHeight ? landingSlack : 1; }
 
 static double stepFactor(double error) {
   if (!(error < 1e300)) return 0.2;

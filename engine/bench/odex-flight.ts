@@ -15,6 +15,13 @@ export interface OdexFlight {
   readonly calls: number;
 }
 
+/** Magnitudes below which only absolute error counts, as in `fly`. */
+const scales: Readonly<Record<Phase, readonly number[]>> = {
+  guide: [1, 10],
+  pitching: [100, 100, 100, 10, 10, 10, 1, 1, 1, 1, 1, 1],
+  aligned: [100, 100, 100, 10, 10, 10],
+};
+
 /** The moments at which a phase ends, each by a sign that falls. */
 function endOf(model: FlightModel, phase: Phase, pastApogee: boolean): (y: readonly number[]) => number {
   if (phase === "guide") return (y) => model.inputs.guide.travel - y[0]!;
@@ -31,7 +38,7 @@ function handedOver(model: FlightModel, stretch: Stretch, t: number, y: readonly
  * Flies the pitching body with its hand-over from ignition to the ground: the same right-hand sides as `fly`, integrated by
  * npm `odex`, events found on its dense output. Stretch by stretch, because the thrust curve has knots.
  *
- * @param tolerance relative, and absolute for numbers below 1
+ * @param tolerance relative; the absolute one is this times the magnitudes above
  */
 export function odexFlight(model: FlightModel, tolerance: number): OdexFlight {
   let calls = 0;
@@ -54,7 +61,7 @@ export function odexFlight(model: FlightModel, tolerance: number): OdexFlight {
       const solver = new Solver(n);
       solver.denseOutput = true;
       solver.relativeTolerance = tolerance;
-      solver.absoluteTolerance = tolerance;
+      solver.absoluteTolerance = scales[phase].map((scale) => tolerance * scale);
       const end = endOf(model, phase, pastApogee);
       const pitching = phase === "pitching";
       let stop: { time: number; state: number[]; settled: boolean } | null = null;

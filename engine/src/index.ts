@@ -42,7 +42,7 @@ export type {
   WeatherRange,
 } from "./decision/inputs.js";
 export type { EnsembleRunner } from "./decision/odds.js";
-export type { Strength } from "./decision/opening-rules.js";
+export { type Strength, strengthOf } from "./decision/opening-rules.js";
 export type { OtherRocket } from "./decision/over-cut.js";
 export { achievableSettings, type Element } from "./decision/removals.js";
 export { type Descent, descend, type OpenedCanopy } from "./flight/descent.js";
@@ -108,7 +108,7 @@ export type {
 } from "./rocket/rocket.js";
 export { type ValidityCode, validityLimits, validityWarnings } from "./rocket/validity.js";
 export { withoutMotor } from "./rocket/without-motor.js";
-export { drawnInputs } from "./spread/drawn-inputs.js";
+export { drawnInputs, inputsWith, uncertainInputCount } from "./spread/drawn-inputs.js";
 export { noSpread } from "./spread/drawn-values.js";
 export { type EnsembleChunk, type EnsembleSpec, joinChunks, prepareEnsemble } from "./spread/ensemble.js";
 export type { OpeningSpec } from "./spread/opening-spec.js";

@@ -8,6 +8,7 @@ import {
   planToEngine,
 } from "@delaywright/documents";
 import { EXIT, type Io } from "../io/io.js";
+import type { CheckedFile } from "../print/answer.js";
 import { checkText } from "../print/check-text.js";
 import { jsonText } from "../print/json.js";
 
@@ -15,16 +16,6 @@ import { jsonText } from "../print/json.js";
 export interface CheckArgs {
   readonly files: readonly string[];
   readonly json?: boolean;
-}
-
-/** What was found in one file and in those it leads to. */
-export interface CheckedFile {
-  readonly file: string;
-  readonly state: Loaded["state"];
-  readonly kind: string | null;
-  readonly issues: readonly Issue[];
-  /** Unlikely, but blocking nothing. */
-  readonly doubts: readonly Doubt[];
 }
 
 function doubtsOf({ root, entries }: Loaded): Doubt[] {

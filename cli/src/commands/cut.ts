@@ -2,6 +2,7 @@ import { loadAny, toolToEngine } from "@delaywright/documents";
 import { achievableSettings, type CutPlan, type CuttingTool, depthReading, type ReadDelay } from "@delaywright/engine";
 import { UsageError } from "../args/usage.js";
 import { EXIT, type Io } from "../io/io.js";
+import type { Wanted } from "../print/answer.js";
 import { readingText, settingsText } from "../print/cut-text.js";
 import { cutJson } from "../print/decision-json.js";
 import { issuesText } from "../print/issues.js";
@@ -20,15 +21,6 @@ export interface CutArgs {
   /** Of the motor's own grain; left out: what the tool was made for. */
   readonly depthPerSecond?: number;
   readonly json?: boolean;
-}
-
-/** A delay that is wanted, and the settings nearest to it. */
-export interface Wanted {
-  readonly delay: number;
-  readonly setting: CutPlan | null;
-  /** The nearest that can be made, longer and shorter; null where there is none. */
-  readonly longer: CutPlan | null;
-  readonly shorter: CutPlan | null;
 }
 
 /** Most by which the depth per second of motor and tool may differ. */

@@ -1,7 +1,6 @@
 import {
   burnOf,
   type DecisionInputs,
-  type Descent,
   descend,
   drawnInputs,
   type FlightInputs,
@@ -10,6 +9,7 @@ import {
   type Kinematics,
 } from "@delaywright/engine";
 import { EXIT, type Io } from "../io/io.js";
+import type { Fired, Flown } from "../print/answer.js";
 import { csvText } from "../print/csv.js";
 import { descentJson, flightJson } from "../print/flight-json.js";
 import { flightText } from "../print/flight-text.js";
@@ -30,26 +30,6 @@ export interface FlyArgs {
   readonly delay?: number;
   /** Time between the rows of the trajectory [s]; left out: the integrator's own steps. */
   readonly every?: number;
-}
-
-/** What fired the opening. */
-export interface Fired {
-  readonly by: "motor charge" | "electronics";
-  /** Delay as set [s]; null for electronics. */
-  readonly delay: number | null;
-  /** Time of firing and of line stretch, from ignition [s]. */
-  readonly fires: number;
-  readonly opens: number;
-}
-
-/** One flight with its opening. */
-export interface Flown {
-  readonly result: FlightResult;
-  readonly fired: Fired | null;
-  /** Null where it is never opened, or lands before that. */
-  readonly descent: Descent | null;
-  readonly draw: number | null;
-  readonly seed: number;
 }
 
 /** Relative tolerance of the way down. */

@@ -10,7 +10,7 @@ export function terminalProgress(stream: NodeJS.WriteStream): Progress {
   if (!stream.isTTY) return silent;
   const start = Date.now();
   let bar: { update(done: number): void; setTotal(total: number): void; stop(): void } | undefined;
-  let wanted: Promise<void> | undefined;
+  let asked = false;
   let ended = false;
   const open = async (total: number): Promise<void> => {
     const { SingleBar } = (await import("cli-progress")).default;
@@ -30,7 +30,8 @@ export function terminalProgress(stream: NodeJS.WriteStream): Progress {
   return {
     update(done, total) {
       if (ended || Date.now() - start < PATIENCE) return;
-      wanted ??= open(total);
+      if (!asked) void open(total);
+      asked = true;
       bar?.setTotal(total);
       bar?.update(done);
     },

@@ -1,10 +1,49 @@
-import type { Doubt, PlanContext } from "@delaywright/documents";
-import type { Decision, DecisionInputs } from "@delaywright/engine";
+import type { Doubt, Issue, Loaded, PlanContext } from "@delaywright/documents";
+import type { CutPlan, Decision, DecisionInputs, Descent, FlightResult } from "@delaywright/engine";
 
 /** A decision with all that it is told with. */
 export interface Answer {
   readonly decision: Decision;
   readonly inputs: DecisionInputs;
   readonly context: PlanContext;
+  readonly doubts: readonly Doubt[];
+}
+
+/** What fired the opening. */
+export interface Fired {
+  readonly by: "motor charge" | "electronics";
+  /** Delay as set [s]; null for electronics. */
+  readonly delay: number | null;
+  /** Time of firing and of line stretch, from ignition [s]. */
+  readonly fires: number;
+  readonly opens: number;
+}
+
+/** One flight with its opening. */
+export interface Flown {
+  readonly result: FlightResult;
+  readonly fired: Fired | null;
+  /** Null where it is never opened, or lands before that. */
+  readonly descent: Descent | null;
+  readonly draw: number | null;
+  readonly seed: number;
+}
+
+/** A delay that is wanted, and the settings nearest to it. */
+export interface Wanted {
+  readonly delay: number;
+  readonly setting: CutPlan | null;
+  /** The nearest that can be made, longer and shorter; null where there is none. */
+  readonly longer: CutPlan | null;
+  readonly shorter: CutPlan | null;
+}
+
+/** What was found in one file and in those it leads to. */
+export interface CheckedFile {
+  readonly file: string;
+  readonly state: Loaded["state"];
+  readonly kind: string | null;
+  readonly issues: readonly Issue[];
+  /** Unlikely, but blocking nothing. */
   readonly doubts: readonly Doubt[];
 }

@@ -1,5 +1,5 @@
 import { doubtLine, issueLine } from "@delaywright/documents";
-import type { CheckedFile } from "../commands/check.js";
+import type { CheckedFile } from "./answer.js";
 import { wrap } from "./wrap.js";
 
 function count(number: number, word: string): string {

@@ -1,6 +1,6 @@
 import { cautions, fractionOfInch } from "@delaywright/documents";
 import type { CutPlan, ReadDelay } from "@delaywright/engine";
-import type { Wanted } from "../commands/cut.js";
+import type { Wanted } from "./answer.js";
 import { howCell, kindOfCut, takeOutWords } from "./cut-words.js";
 import { amount, decimals, delayColumn, delayWords, depthWords, glued } from "./numbers.js";
 import { table } from "./table.js";

@@ -1,5 +1,5 @@
 import type { FlightResult, Kinematics } from "@delaywright/engine";
-import type { Flown } from "../commands/fly.js";
+import type { Flown } from "./answer.js";
 
 /** Columns of a trajectory: SI units, east and north of the pad, height above it, angle of attack in radians. */
 export const trajectoryColumns = Object.freeze([

@@ -53,6 +53,11 @@ const checks: Readonly<Record<CheckCode, CheckWords> & Record<string, CheckWords
     sense: "least",
     otherwise: "even the best setting opens clean less often than you asked for",
   },
+  "fires-before-electronics": {
+    title: "odds that the charge fires before the electronics has opened the rocket",
+    sense: "most",
+    otherwise: "the back-up charge may fire first, while the rocket is still fast: a longer delay",
+  },
   "margin-at-guide-exit": {
     title: "static margin at guide exit",
     sense: "least",

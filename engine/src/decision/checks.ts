@@ -1,5 +1,6 @@
 import type { FlightResult } from "../flight/result.js";
 import { speedOf } from "../flight/trajectory.js";
+import { mostFiresFirst } from "./choose.js";
 import type { Check, CheckCode, Setting, Stability, ToCut } from "./decision.js";
 import type { DecisionInputs } from "./inputs.js";
 
@@ -131,7 +132,9 @@ export function oddsChecks(
       "",
       own,
     ),
-    rising("below-least-clean", best.odds.clean, 0, limits.leastClean, "", own),
+    best.firesFirst === null
+      ? rising("below-least-clean", best.odds.clean, 0, limits.leastClean, "", own)
+      : falling("fires-before-electronics", "look", best.firesFirst, mostFiresFirst, "", own),
   );
   if (!rated)
     checks.push({

@@ -4,6 +4,15 @@ import type { Limits } from "./inputs.js";
 /** Highest odds of firing before the electronics that a back-up delay may have; own default, no source. */
 export const mostFiresFirst = 0.05;
 
+/**
+ * Does a setting reach the plan's least odds? A back-up charge is asked other questions than a primary one: that it seldom
+ * fires before the electronics has opened the rocket, and that it holds if the electronics fails. It cannot do both and open
+ * gently.
+ */
+export function reachesLeast({ odds, firesFirst }: Pick<Setting, "odds" | "firesFirst">, limits: Limits): boolean {
+  return firesFirst === null ? odds.clean >= limits.leastClean : firesFirst <= mostFiresFirst;
+}
+
 export interface Chosen {
   readonly index: number;
   readonly why: ToCut["why"];

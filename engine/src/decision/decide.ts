@@ -5,7 +5,7 @@ import { bodyFineness } from "../rocket/outline.js";
 import { validityWarnings } from "../rocket/validity.js";
 import { APOGEE_AIRSPEED, APOGEE_HEIGHT, COAST, type EnsembleChunk, FLEW, flightSize } from "../spread/ensemble.js";
 import { choiceCheck, cuttingChecks, flightChecks, oddsChecks } from "./checks.js";
-import { choose } from "./choose.js";
+import { choose, reachesLeast } from "./choose.js";
 import type { CutPlan } from "./cut-plan.js";
 import type { Check, Decision, Setting, ToCut, Warning } from "./decision.js";
 import { driversOf } from "./drivers.js";
@@ -153,7 +153,7 @@ function toCutOf(
     end,
     spacers,
     depth,
-    reachesLeast: odds.clean >= limits.leastClean,
+    reachesLeast: reachesLeast(settings[best.index]!, limits),
     reachesHolds: odds.holds >= limits.leastHolds,
     why: best.why,
     ...reasonsFor(settings, best.index, limits, spread.dragScale < 0.15),
@@ -175,8 +175,7 @@ async function overCutOf(
 ) {
   const asItIs = settings[0];
   if (inputs.cutSoFar === undefined || inputs.cutSoFar.removedDepth <= 0 || asItIs === undefined) return null;
-  const { leastClean, leastHolds } = inputs.limits;
-  const good = (s: Setting): boolean => s.odds.clean >= leastClean && s.odds.holds >= leastHolds;
+  const good = (s: Setting): boolean => reachesLeast(s, inputs.limits) && s.odds.holds >= inputs.limits.leastHolds;
   if (good(asItIs) || asItIs.odds.earlyFast <= asItIs.odds.lateFast) return null;
   return overCutAdvice(inputs, asItIs, settings.slice(1).some(good), others, run);
 }

@@ -64,7 +64,7 @@ export type HelpCode =
 
 /** The delay to cut. */
 export interface ToCut extends CutPlan {
-  /** The best setting reaches `leastClean`. */
+  /** The best setting reaches `leastClean`; beside electronics: it seldom enough fires first. */
   readonly reachesLeast: boolean;
   /** The best setting reaches `leastHolds`. */
   readonly reachesHolds: boolean;
@@ -120,6 +120,7 @@ export type CheckCode =
   | "tool-not-named"
   | "no-setting-holds"
   | "below-least-clean"
+  | "fires-before-electronics"
   | "margin-at-guide-exit"
   | "margin-at-burnout"
   | "over-stable"

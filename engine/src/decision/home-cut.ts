@@ -8,7 +8,7 @@ import type { DecisionInputs, WeatherRange } from "./inputs.js";
 import { judgeSettings, type OddsOptions } from "./odds.js";
 
 /** Draws for each corner of the weather: the home cut needs the order of settings, not their last percent. */
-const cornerDraws = 192;
+const cornerDraws = 128;
 
 /** Range of weather taken where the plan states none: own default, no source. */
 function usualRange(inputs: DecisionInputs): WeatherRange {

@@ -1,4 +1,4 @@
-import { mostFiresFirst } from "./choose.js";
+import { mostFiresFirst, reachesLeast } from "./choose.js";
 import type { HelpCode, ReasonCode, Setting } from "./decision.js";
 import type { Limits } from "./inputs.js";
 
@@ -22,8 +22,7 @@ export interface Reasons {
  */
 export function reasonsFor(settings: readonly Setting[], best: number, limits: Limits, learned: boolean): Reasons {
   const { odds, firesFirst } = settings[best]!;
-  if (odds.clean >= limits.leastClean && odds.holds >= limits.leastHolds && (firesFirst ?? 0) <= mostFiresFirst)
-    return { reasons: [], helps: [] };
+  if (reachesLeast(settings[best]!, limits) && odds.holds >= limits.leastHolds) return { reasons: [], helps: [] };
   const shares: [ReasonCode, number][] = [
     ["too-fast-early", odds.earlyFast],
     ["too-fast-late", odds.lateFast],

@@ -24,7 +24,7 @@ export function alignedRates(model: FlightModel, stretch: Stretch, settled: bool
     const air = model.airAt(z);
     const wind = model.windAt(z);
     const [ux, uy, uz] = [vx - wind[0], vy - wind[1], vz - wind[2]];
-    const speed = Math.hypot(ux, uy, uz);
+    const speed = Math.sqrt(ux * ux + uy * uy + uz * uz);
     const mach = speed / air.soundSpeed;
     const drag =
       0.5 *

@@ -1,5 +1,5 @@
 import type { Vec3 } from "../math/vec3.js";
-import { canopyDragArea, fillTime } from "../packing/canopy.js";
+import { canopyData, canopyDragArea, fillTime } from "../packing/canopy.js";
 import type { Canopy } from "../packing/recovery.js";
 import { type Derivatives, integrate } from "./integrate.js";
 import type { FlightModel } from "./model.js";
@@ -31,12 +31,10 @@ export interface Descent {
   } | null;
 }
 
-const growth = 2;
-
 /**
  * Follows an opened rocket to the ground.
  *
- * A point mass under the drag area of its canopies, each growing with the square of time over its filling time; the tube's
+ * A point mass under the drag area of its canopies, each growing over its filling time as its shape does; the tube's
  * own drag counts in full from the start. The drogue opens first where there is one, the main then at its height (at once
  * when already below it).
  *
@@ -66,7 +64,7 @@ export function descend(model: FlightModel, opened: Kinematics, tolerance: numbe
     const wind = model.windAt(y[2]!);
     const [ux, uy, uz] = [y[3]! - wind[0], y[4]! - wind[1], y[5]! - wind[2]];
     let dragArea = bodyArea;
-    for (const c of grown) dragArea += c.full * Math.min(1, Math.max(0, (t - c.from) / c.fill)) ** growth;
+    for (const c of grown) dragArea += c.full * Math.min(1, Math.max(0, (t - c.from) / c.fill)) ** canopyData[c.canopy.shape].growth;
     const slow = (0.5 * air.density * Math.hypot(ux, uy, uz) * dragArea) / mass;
     out.set([y[3]!, y[4]!, y[5]!, -slow * ux, -slow * uy, -slow * uz - model.gravityAt(y[2]!)]);
   };

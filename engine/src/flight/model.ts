@@ -6,7 +6,7 @@ import { type Burn, burnOf } from "../motor/burn.js";
 import { prepareImpulse } from "../motor/impulse.js";
 import { type BodyLift, bodyLift } from "../rocket/body-lift.js";
 import { dragCoefficient } from "../rocket/drag-table.js";
-import { airframeWithBallast, loadedAt, type MassState } from "../rocket/mass.js";
+import { airframeWithBallast, type MassState } from "../rocket/mass.js";
 import type { Part } from "../rocket/normal-force/parts.js";
 import { partsWithStatedCp } from "../rocket/normal-force/stated-cp.js";
 import { windAt } from "../wind/wind-at.js";
@@ -44,6 +44,8 @@ export interface FlightModel {
   /** Unit vector along the guide. */
   readonly guideDirection: Vec3;
   readonly airframe: MassState;
+  /** The motor as a solid cylinder: its middle from the nose tip [m], its squared radius of gyration across [m²]. */
+  readonly motorPlace: { readonly centre: number; readonly gyration: number };
   readonly totalImpulse: number;
 }
 
@@ -53,16 +55,27 @@ export function thrustIn(stretch: Stretch, t: number): number {
 }
 
 /** Mass, balance point and inertia at a time in a stretch, with the propellant flow [kg/s]. */
-export function massIn(model: FlightModel, stretch: Stretch, t: number): MassState & { readonly flow: number } {
-  const { motor, rocket } = model.inputs;
+export interface MassNow extends MassState {
+  readonly flow: number;
+}
+
+/**
+ * The same as `loadedAt` for the motor's mass at that time, written out: it is asked for at every call of a right-hand side.
+ */
+export function massIn(model: FlightModel, stretch: Stretch, t: number): MassNow {
+  const { airframe, motorPlace, totalImpulse } = model;
+  const { loadedMass, propellantMass } = model.inputs.motor;
   const dt = t - stretch.from;
-  const spent = (stretch.impulse + dt * (stretch.thrust + 0.5 * stretch.slope * dt)) / model.totalImpulse;
-  const loaded = loadedAt(
-    model.airframe,
-    { aftAt: rocket.mount.motorAftAt, length: motor.length, diameter: motor.diameter },
-    motor.loadedMass - motor.propellantMass * Math.min(1, spent),
-  );
-  return { ...loaded, flow: (motor.propellantMass * thrustIn(stretch, t)) / model.totalImpulse };
+  const spent = (stretch.impulse + dt * (stretch.thrust + 0.5 * stretch.slope * dt)) / totalImpulse;
+  const motorMass = loadedMass - propellantMass * Math.min(1, spent);
+  const mass = airframe.mass + motorMass;
+  const apart = motorPlace.centre - airframe.balance;
+  return {
+    mass,
+    balance: airframe.balance + (motorMass / mass) * apart,
+    inertia: airframe.inertia + motorMass * (motorPlace.gyration + (airframe.mass / mass) * apart * apart),
+    flow: (propellantMass * thrustIn(stretch, t)) / totalImpulse,
+  };
 }
 
 function stretchesOf(inputs: FlightInputs, burnout: number, timeLimit: number): Stretch[] {
@@ -115,6 +128,10 @@ export function prepareFlight(inputs: FlightInputs, options: ResolvedFlightOptio
       Math.cos(guide.tilt),
     ],
     airframe: airframeWithBallast(rocket, inputs.ballast),
+    motorPlace: {
+      centre: rocket.mount.motorAftAt - motor.length / 2,
+      gyration: motor.length ** 2 / 12 + motor.diameter ** 2 / 16,
+    },
     totalImpulse: burn.totalImpulse,
   };
 }

@@ -25,7 +25,7 @@ export function pitchingRates(model: FlightModel, stretch: Stretch): Derivatives
     const air = model.airAt(z);
     const wind = model.windAt(z);
     const [ux, uy, uz] = [vx - wind[0], vy - wind[1], vz - wind[2]];
-    const speed = Math.hypot(ux, uy, uz);
+    const speed = Math.sqrt(ux * ux + uy * uy + uz * uz);
     const mach = speed / air.soundSpeed;
     const slopeMach = options.compressibility ? mach : 0;
     const pressureArea = 0.5 * air.density * speed * speed * area;
@@ -41,7 +41,7 @@ export function pitchingRates(model: FlightModel, stretch: Stretch): Derivatives
       const [lx, ly, lz] = [ux + wy * rz - wz * ry, uy + wz * rx - wx * rz, uz + wx * ry - wy * rx];
       const here = lx * ax + ly * ay + lz * az;
       const [tx, ty, tz] = [lx - here * ax, ly - here * ay, lz - here * az];
-      const across = Math.hypot(tx, ty, tz);
+      const across = Math.sqrt(tx * tx + ty * ty + tz * tz);
       if (across === 0) return;
       const force = -strength(across, here) / across;
       const [px, py, pz] = [force * tx, force * ty, force * tz];

@@ -2,7 +2,7 @@ import { warmedField } from "../air/at-field.js";
 import { nominalValues } from "../flight/fast/draw.js";
 import type { FlightInputs } from "../flight/inputs.js";
 import { drawnValues } from "./drawn-values.js";
-import { drawNormals, drawSize } from "./draws.js";
+import { drawNormals, drawSize, flightInputsDrawn } from "./draws.js";
 import type { Spread } from "./spread.js";
 
 /**
@@ -16,10 +16,13 @@ export function drawnInputs(inputs: FlightInputs, spread: Spread, seed: number, 
   return inputsWith(inputs, spread, drawNormals(seed, draw, new Float64Array(drawSize)));
 }
 
+/** Standard normal values that one flight takes. */
+export const uncertainInputCount = flightInputsDrawn.length;
+
 /**
  * Inputs moved by standard normal values in the order of `flightInputsDrawn`.
  *
- * @param z length at least that of `flightInputsDrawn`
+ * @param z length at least `uncertainInputCount`
  */
 export function inputsWith(inputs: FlightInputs, spread: Spread, z: Float64Array): FlightInputs {
   const drawn = drawnValues(spread, z, nominalValues());

@@ -51,11 +51,11 @@ export function createWork(tables: FastTables): FastWork {
   slots[at.GRAVITY0] = tables.gravity[0];
   slots[at.GRAVITY1] = tables.gravity[1];
   slots[at.GRAVITY2] = tables.gravity[2];
-  slots[at.MOTOR_CENTRE] = rocket.mount.motorAftAt - motor.length / 2;
+  slots[at.MOTOR_CENTRE] = model.motorPlace.centre;
   slots[at.MOTOR_AFT] = rocket.mount.motorAftAt;
   slots[at.MOTOR_LOADED] = motor.loadedMass;
   slots[at.PROPELLANT] = motor.propellantMass;
-  slots[at.MOTOR_GYRATION] = motor.length ** 2 / 12 + motor.diameter ** 2 / 16;
+  slots[at.MOTOR_GYRATION] = model.motorPlace.gyration;
   slots[at.INVERSE_AIR_STEP] = 1 / air.step;
   slots[at.WIND_TOP] = tables.windTop;
   slots[at.WIND_SCALE] = tables.windCount / tables.windTop ** 0.25;

@@ -1,0 +1,69 @@
+import { describe, expect, test } from "vitest";
+import { demoFiles, runOver } from "../../test/demo.js";
+import { memoryIo } from "../io/memory.js";
+import { run } from "../run.js";
+
+const commands = ["decide", "fly", "cut", "check"];
+
+describe("runProgram()", () => {
+  test("--version tells the version", async () => {
+    expect(await runOver({}, ["--version"])).toMatchObject({ out: "0.0.0-test\n", err: "", code: 0 });
+  });
+
+  test("--help lists the commands that exist, and no others", async () => {
+    const { out, code } = await runOver({}, ["--help"]);
+    for (const name of commands) expect(out).toContain(`\n  ${name} `);
+    expect(out).not.toMatch(/shortlist|window|charge|card|debrief|\bapp\b/);
+    expect(code).toBe(0);
+  });
+
+  test.each(commands)("help %s shows examples within 100 columns", async (name) => {
+    const { out, code } = await runOver({}, ["help", name]);
+    expect(out).toContain(`Usage: delaywright ${name}`);
+    expect(out).toContain(`  delaywright ${name} `);
+    expect(Math.max(...out.split("\n").map((line) => line.length))).toBeLessThanOrEqual(100);
+    expect(code).toBe(0);
+  });
+
+  test.each([
+    ["no words at all", [], "Usage:"],
+    ["an unknown command", ["decid", "plan.json"], "did you mean decide?"],
+    ["a command that is planned only", ["window", "plan.json"], "unknown command 'window'"],
+    ["an unknown option", ["decide", "plan.json", "--modle", "aligned"], "did you mean --model?"],
+    ["a missing argument", ["decide"], "plan"],
+    ["one argument too many", ["decide", "plan.json", "other.json"], "too many arguments"],
+    ["an option without its value", ["decide", "plan.json", "--draws"], "--draws"],
+    [
+      "a model that does not exist yet",
+      ["decide", "plan.json", "--model", "rigid"],
+      "the rigid model does not exist yet",
+    ],
+    ["an unknown model", ["fly", "plan.json", "--model", "point"], "pitching or aligned is accepted"],
+    ["no draws", ["decide", "plan.json", "--draws", "0"], "a whole number from 1 to"],
+    ["half a draw", ["decide", "plan.json", "--draws", "1.5"], "a whole number from 1 to"],
+    ["a seed that is a word", ["decide", "plan.json", "--seed", "x"], "--seed"],
+    ["too many workers", ["decide", "plan.json", "--workers", "1000"], "a whole number from 1 to 32"],
+    ["two forms at once", ["fly", "plan.json", "--csv", "--json"], "cannot be used with"],
+    ["rows at no distance", ["fly", "plan.json", "--every", "0s"], "more than zero is accepted"],
+    ["a delay below zero", ["fly", "plan.json", "--delay=-1s"], "nothing below zero is accepted"],
+    ["a missing file", ["decide", "gone.json"], "no such file"],
+    ["a file of another kind", ["decide", "demo.rocket.json"], "plan"],
+  ])("%s: exit code 2, a word on standard error, nothing on standard output", async (_, words, word) => {
+    const { out, err, code } = await runOver(demoFiles(), words);
+    expect(err).toContain(word);
+    expect(err).not.toMatch(/^error:|\n\s+at /m);
+    expect({ out, code }).toEqual({ out: "", code: 2 });
+  });
+
+  test.each([
+    [false, 1],
+    [true, 2],
+  ])("a defect ends with 1, in one line unless debugging (%s)", async (debug, lines) => {
+    const io = memoryIo(demoFiles(), { openPool: () => Promise.reject(new Error("the pool is dry")) });
+    expect(await run(["decide", "plan.json"], io, { version: "0", debug })).toBe(1);
+    expect(io.written.err).toContain("A defect in delaywright, not in your documents: the pool is dry.");
+    expect(io.written.err.trimEnd().split("\n").length).toBeGreaterThanOrEqual(lines);
+    expect(/\n\s+at /.test(io.written.err)).toBe(debug);
+    expect(io.written.out).toBe("");
+  });
+});

@@ -1,0 +1,61 @@
+import type { EnsembleSpec } from "@delaywright/engine";
+import { describe, expect, test } from "vitest";
+import { runsOf, workerPool } from "./pool.js";
+
+const spec = {} as EnsembleSpec;
+const code = (text: string): URL => new URL(`data:text/javascript,${encodeURIComponent(text)}`);
+const answers = code(`
+  import { parentPort, threadId } from "node:worker_threads";
+  const column = (from, to) => Float64Array.from({ length: to - from }, (_, i) => from + i);
+  parentPort.on("message", ({ from, to }) => {
+    setTimeout(() => parentPort.postMessage({ from, to, flights: column(from, to), judged: column(from, to), samples: column(from, to) }), (threadId * 7) % 5);
+  });
+`);
+
+describe("runsOf()", () => {
+  test("covers every draw once, in runs that do not depend on the number of workers", () => {
+    expect(runsOf(600)).toEqual([
+      { from: 0, to: 250 },
+      { from: 250, to: 500 },
+      { from: 500, to: 600 },
+    ]);
+    expect(runsOf(1)).toEqual([{ from: 0, to: 1 }]);
+  });
+});
+
+describe("workerPool()", () => {
+  test.each([1, 2, 4])("joins the runs in their order with %i workers, and tells how far it is", async (workers) => {
+    const pool = workerPool(workers, answers);
+    const seen: number[] = [];
+    const chunk = await pool.run(spec, 1300, (done) => seen.push(done));
+    await pool.close();
+    expect([...chunk.flights]).toEqual(Array.from({ length: 1300 }, (_, i) => i));
+    expect(seen.at(-1)).toBe(1300);
+  });
+
+  test.each([
+    ["throws as it starts", 'throw new Error("no start")', "no start"],
+    ["exits as it starts", "process.exit(3)", "ended with code"],
+    [
+      "throws at its work",
+      'import { parentPort } from "node:worker_threads"; parentPort.on("message", () => { throw new Error("no work"); });',
+      "no work",
+    ],
+    [
+      "exits at its work",
+      'import { parentPort } from "node:worker_threads"; parentPort.on("message", () => process.exit(3));',
+      "ended with code 3",
+    ],
+  ])("rejects where a worker %s", async (_, text, word) => {
+    const pool = workerPool(2, code(text));
+    await expect(pool.run(spec, 1000)).rejects.toThrow(word);
+    await expect(pool.run(spec, 10)).rejects.toThrow();
+    await pool.close();
+  });
+
+  test("rejects where the worker's file is not there", async () => {
+    const pool = workerPool(1, new URL("gone.mjs", import.meta.url));
+    await expect(pool.run(spec, 10)).rejects.toThrow("gone.mjs");
+    await pool.close();
+  });
+});

@@ -1,0 +1,124 @@
+import type { TurningModel } from "../src/flight/options.js";
+import type { FlightResult } from "../src/flight/result.js";
+import { prepareEnsemble } from "../src/spread/ensemble.js";
+import { type Errors, errorsOf, tightFlights } from "./accuracy.js";
+import { type CRun, compile, compilerFlags, compilerName, prepareC } from "./c-side.js";
+import { furthestApart } from "./means.js";
+import { odexFlight } from "./odex-flight.js";
+import { benchSeed, benchSpec } from "./reference-plan.js";
+
+/** Draws in one timed run, and how often each side runs: the best counts, so that other work on the machine matters less. */
+const draws = 2000;
+const rounds = 8;
+const repeatsOfC = 2;
+const drawsCompared = 12;
+const odexFlights = 6;
+
+/** Largest error of the apogee's time that odex may have, relative: what the draws are held to. */
+const odexError = 1e-4;
+
+export interface ModelFigures {
+  readonly model: TurningModel;
+  /** Flights a second; null where there is no C compiler. */
+  readonly typescript: number;
+  readonly c: number | null;
+  /** Largest difference between the means of both sides, relative. */
+  readonly apart: number | null;
+  readonly errors: Errors;
+}
+
+export interface OdexFigures {
+  readonly tolerance: number;
+  readonly error: number;
+  readonly rate: number;
+  /** Right-hand sides a flight. */
+  readonly calls: number;
+}
+
+export interface Measured {
+  readonly seed: number;
+  readonly draws: number;
+  readonly compiler: string | null;
+  readonly pitching: ModelFigures;
+  readonly aligned: ModelFigures;
+  readonly odex: OdexFigures;
+}
+
+function flightsASecond(count: number, fly: () => unknown): number {
+  const start = performance.now();
+  fly();
+  return (1000 * count) / (performance.now() - start);
+}
+
+function measureModel(model: TurningModel, program: string | null, folder: string): ModelFigures {
+  const { spec } = benchSpec(model);
+  const { settings, samples } = spec.opening;
+  const run = prepareEnsemble(spec);
+  const runC = program === null ? null : prepareC(program, spec, folder);
+  const chunk = run(0, draws);
+  run(0, draws);
+  let typescript = 0;
+  let c: number | null = null;
+  let other: CRun | null = null;
+  for (let round = 0; round < rounds; round++) {
+    typescript = Math.max(
+      typescript,
+      flightsASecond(draws, () => run(0, draws)),
+    );
+    if (runC === null) continue;
+    other = runC(0, draws, repeatsOfC);
+    c = Math.max(c ?? 0, ...other.rates);
+  }
+  return {
+    model,
+    typescript,
+    c,
+    apart: other === null ? null : furthestApart(chunk, settings.length, samples, other),
+    errors: errorsOf(chunk, spec, tightFlights(spec, drawsCompared)),
+  };
+}
+
+/** The loosest tolerance at which odex is as exact as the draws must be, and its speed there. */
+function measureOdex(): OdexFigures {
+  const tight = tightFlights(benchSpec("pitching").spec, odexFlights);
+  const errorAt = (tolerance: number): number =>
+    Math.max(...tight.map((flight) => errorOf(flight, odexFlight(flight.model, tolerance).apogeeTime)));
+  for (const tolerance of [1e-3, 3e-4, 1e-4, 3e-5, 1e-5, 5e-6, 2e-6, 1e-6, 1e-7]) {
+    const error = errorAt(tolerance);
+    if (!(error < odexError)) continue;
+    let rate = 0;
+    let calls = 0;
+    for (let round = 0; round < rounds; round++) {
+      calls = 0;
+      const flyAll = (): void => {
+        for (const { model } of tight) calls += odexFlight(model, tolerance).calls;
+      };
+      rate = Math.max(rate, flightsASecond(tight.length, flyAll));
+    }
+    return { tolerance, error, rate, calls: calls / tight.length };
+  }
+  throw new Error("odex reaches the draws' accuracy at no tolerance tried");
+}
+
+function errorOf(flight: FlightResult, apogeeTime: number): number {
+  return Math.abs(apogeeTime / (flight.events.apogee?.time ?? 0) - 1);
+}
+
+/**
+ * Measures both models on both sides, and odex.
+ *
+ * @param source path of `ensemble.c`
+ * @param folder where the compiled program and its inputs go
+ */
+export function measure(source: string, folder: string): Measured {
+  const name = compilerName();
+  const program = name === null ? null : compile(source, folder);
+  return {
+    seed: benchSeed,
+    draws,
+    compiler: name === null ? null : `${name}, ${compilerFlags.join(" ")}`,
+    pitching: measureModel("pitching", program, folder),
+    aligned: measureModel("aligned", program, folder),
+    odex: measureOdex(),
+  };
+}

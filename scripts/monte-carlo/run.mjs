@@ -1,0 +1,26 @@
+// Brute-force odds of one example, recorded beside it:  node scripts/monte-carlo/run.mjs EXAMPLE [DRAWS] [SEED]
+import { mkdtempSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { spawnSync } from "node:child_process";
+import { build } from "esbuild";
+
+const [example, draws = "200000", seed = "1"] = process.argv.slice(2);
+if (example === undefined) {
+  console.error("usage: node scripts/monte-carlo/run.mjs EXAMPLE [DRAWS] [SEED], for example worked-example");
+  process.exit(2);
+}
+const bundle = join(mkdtempSync(join(tmpdir(), "monte-carlo-")), "flights.mjs");
+await build({
+  entryPoints: ["scripts/monte-carlo/flights.ts"],
+  outfile: bundle,
+  bundle: true,
+  platform: "node",
+  format: "esm",
+  conditions: ["source"],
+});
+const folder = join("cli", "examples", example);
+const run = spawnSync(process.execPath, [bundle, join(folder, "plan.json"), draws, seed, join(folder, "monte-carlo.json")], {
+  stdio: "inherit",
+});
+process.exit(run.status ?? 1);
