@@ -1,45 +1,15 @@
-// Bundles the command line and its worker into dist/: `npm run build`, and the launcher when the bundle is missing or stale.
-import { existsSync, mkdirSync, readdirSync, renameSync, rmSync, statSync, utimesSync, writeFileSync } from "node:fs";
+// Bundles the command line and its worker into dist/: `npm run build`, or the launcher where the bundle is missing or stale.
+import { mkdirSync, readdirSync, renameSync, rmSync, statSync, utimesSync, writeFileSync } from "node:fs";
 import { dirname, join, resolve } from "node:path";
 import process from "node:process";
 import { fileURLToPath } from "node:url";
 
 const here = dirname(fileURLToPath(import.meta.url));
-const root = dirname(here);
 const dist = join(here, "dist");
 
 /** What is started: the command line and its worker. Shared and lazily loaded parts become chunks named by their content. */
 const entries = { delaywright: join(here, "src", "main.ts"), worker: join(here, "src", "worker.ts") };
 const entryPaths = Object.keys(entries).map((name) => join(dist, `${name}.mjs`));
-
-/** What the bundle is made of. Folders count too: their time changes when a file is added or removed. */
-function newestSource() {
-  let newest = 0;
-  const look = (path) => {
-    newest = Math.max(newest, statSync(path).mtimeMs);
-  };
-  const walk = (folder) => {
-    look(folder);
-    for (const entry of readdirSync(folder, { withFileTypes: true })) {
-      const path = join(folder, entry.name);
-      if (entry.isDirectory()) walk(path);
-      else if (!entry.name.endsWith(".test.ts")) look(path);
-    }
-  };
-  for (const workspace of ["engine", "documents", "cli"]) {
-    walk(join(root, workspace, "src"));
-    look(join(root, workspace, "package.json"));
-  }
-  look(fileURLToPath(import.meta.url));
-  return newest;
-}
-
-/** Whether the bundle is missing, or older than anything it is made of. */
-export function isStale() {
-  if (!entryPaths.every((path) => existsSync(path))) return true;
-  const newest = newestSource();
-  return entryPaths.some((path) => statSync(path).mtimeMs < newest);
-}
 
 /** Removes what earlier and killed builds left behind, once it is too old for a process to be at work with it. */
 function sweep(kept) {

@@ -3,7 +3,16 @@ import { spawnSync } from "node:child_process";
 
 const run = spawnSync(
   process.execPath,
-  ["node_modules/dependency-cruiser/bin/dependency-cruise.mjs", "engine/src", "documents/src", "cli/src", "--config", ".dependency-cruiser.cjs", "--output-type", "err-long"],
+  [
+    "node_modules/dependency-cruiser/bin/dependency-cruise.mjs",
+    "engine/src",
+    "documents/src",
+    "cli/src",
+    "--config",
+    ".dependency-cruiser.cjs",
+    "--output-type",
+    "err-long",
+  ],
   { encoding: "utf8" },
 );
 process.stdout.write(run.stdout);

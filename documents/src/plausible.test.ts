@@ -105,7 +105,7 @@ const cases: readonly (readonly [string, Readonly<Record<string, unknown>>, stri
   [
     "no wind",
     { "plan.json": bent(plan, ["weather"], undefined) },
-    "plan.json: weather.wind: nothing found; a wind: calm air is reckoned with expected",
+    "plan.json: weather.wind: nothing found; a wind (calm air is taken until then) expected",
   ],
 ];
 

@@ -2,15 +2,22 @@ import type { TurningModel } from "../src/flight/options.js";
 import type { FlightResult } from "../src/flight/result.js";
 import { prepareEnsemble } from "../src/spread/ensemble.js";
 import { type Errors, errorsOf, tightFlights } from "./accuracy.js";
-import { type CRun, compile, compilerFlags, compilerName, prepareC } from "./c-side.js";
+import { compile, compilerFlags, compilerName, prepareC } from "./c-side.js";
 import { furthestApart } from "./means.js";
 import { odexFlight } from "./odex-flight.js";
 import { benchSeed, benchSpec } from "./reference-plan.js";
 
-/** Draws in one timed run, and how often each side runs: the best counts, so that other work on the machine matters less. */
+/** Draws on which both sides must agree. */
 const draws = 2000;
+
+/**
+ * Draws in one timed run. Time is the processor's, so that waiting for other work does not count; runs of both sides take turns
+ * and the best of each counts.
+ */
+const timedDraws = 200;
 const rounds = 8;
-const repeatsOfC = 2;
+const runsARound = 25;
+
 const drawsCompared = 12;
 const odexFlights = 6;
 
@@ -44,10 +51,16 @@ export interface Measured {
   readonly odex: OdexFigures;
 }
 
+/** Processor time of this process, helper threads of the engine's collector included [s]. */
+function processorTime(): number {
+  const { user, system } = process.cpuUsage();
+  return (user + system) / 1e6;
+}
+
 function flightsASecond(count: number, fly: () => unknown): number {
-  const start = performance.now();
+  const start = processorTime();
   fly();
-  return (1000 * count) / (performance.now() - start);
+  return count / (processorTime() - start);
 }
 
 function measureModel(model: TurningModel, program: string | null, folder: string): ModelFigures {
@@ -57,17 +70,16 @@ function measureModel(model: TurningModel, program: string | null, folder: strin
   const runC = program === null ? null : prepareC(program, spec, folder);
   const chunk = run(0, draws);
   run(0, draws);
+  const other = runC === null ? null : runC(0, draws, 1);
   let typescript = 0;
   let c: number | null = null;
-  let other: CRun | null = null;
   for (let round = 0; round < rounds; round++) {
-    typescript = Math.max(
-      typescript,
-      flightsASecond(draws, () => run(0, draws)),
-    );
-    if (runC === null) continue;
-    other = runC(0, draws, repeatsOfC);
-    c = Math.max(c ?? 0, ...other.rates);
+    for (let i = 0; i < runsARound; i++)
+      typescript = Math.max(
+        typescript,
+        flightsASecond(timedDraws, () => run(0, timedDraws)),
+      );
+    if (runC !== null) c = Math.max(c ?? 0, ...runC(0, timedDraws, runsARound).rates);
   }
   return {
     model,

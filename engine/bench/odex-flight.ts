@@ -3,7 +3,7 @@ import { pullAtRest } from "../src/flight/guide.js";
 import { settledSwing, swingLeft } from "../src/flight/hand-over.js";
 import type { FlightModel, Stretch } from "../src/flight/model.js";
 import { ratesOf } from "../src/flight/peaks.js";
-import { kinematicsOf, type Phase } from "../src/flight/trajectory.js";
+import { type FlownPhase, kinematicsOf } from "../src/flight/trajectory.js";
 import { rootBetween } from "../src/math/root.js";
 
 /** What a flight by the general-purpose library came to. */
@@ -16,14 +16,14 @@ export interface OdexFlight {
 }
 
 /** Magnitudes below which only absolute error counts, as in `fly`. */
-const scales: Readonly<Record<Phase, readonly number[]>> = {
+const scales: Readonly<Record<FlownPhase, readonly number[]>> = {
   guide: [1, 10],
   pitching: [100, 100, 100, 10, 10, 10, 1, 1, 1, 1, 1, 1],
   aligned: [100, 100, 100, 10, 10, 10],
 };
 
 /** The moments at which a phase ends, each by a sign that falls. */
-function endOf(model: FlightModel, phase: Phase, pastApogee: boolean): (y: readonly number[]) => number {
+function endOf(model: FlightModel, phase: FlownPhase, pastApogee: boolean): (y: readonly number[]) => number {
   if (phase === "guide") return (y) => model.inputs.guide.travel - y[0]!;
   return pastApogee ? (y) => y[2]! : (y) => y[5]!;
 }
@@ -48,7 +48,7 @@ export function odexFlight(model: FlightModel, tolerance: number): OdexFlight {
     pullAtRest(model, lifting, lifting.from) > 0
       ? lifting.from
       : rootBetween((t) => pullAtRest(model, lifting, t), lifting.from, lifting.to, 1e-12);
-  let phase: Phase = "guide";
+  let phase: FlownPhase = "guide";
   let state = [0, 0];
   let pastApogee = false;
 

@@ -1,4 +1,4 @@
-import { flightD } from "../reference/trajectories/inputs.js";
+import { flightD, windFrom } from "../reference/trajectories/inputs.js";
 import type { CuttingTool, DecisionInputs, Limits, Motor, Spread } from "../src/index.js";
 
 const degree = Math.PI / 180;
@@ -58,3 +58,22 @@ export const plan: DecisionInputs = {
   spread: usualSpread,
   fieldLimits: {},
 };
+
+/** A calm day with a well-known rocket and delay, and a strong recovery: the odds are near certain where the delay fits. */
+export const calmPlan: DecisionInputs = {
+  ...plan,
+  wind: { ...windFrom(1, 270), gradientHeight: 300 },
+  recovery: { ...plan.recovery, main: { ...plan.recovery.main, strength: 4000 } },
+  spread: {
+    ...usualSpread,
+    dragScale: 0.03,
+    totalImpulse: 0.01,
+    burnTime: 0.01,
+    guideTilt: 0.3 * degree,
+    windFloor: 0.2,
+    delay: { seconds: 0.3, fraction: 0.03 },
+  },
+};
+
+/** As the calm plan, but so heavy that ballast shortens the coast. */
+export const heavyPlan: DecisionInputs = { ...calmPlan, rocket: { ...calmPlan.rocket, mass: 1.9 } };

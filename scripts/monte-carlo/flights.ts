@@ -2,7 +2,15 @@ import { writeFileSync } from "node:fs";
 import { readFile, stat } from "node:fs/promises";
 import { dirname, resolve } from "node:path";
 import { type FileSource, loadPlan, planToEngine } from "@delaywright/documents";
-import { type DecisionInputs, decide, type FlightResult, fly, inputsWith, strengthOf, uncertainInputCount } from "@delaywright/engine";
+import {
+  type DecisionInputs,
+  decide,
+  type FlightResult,
+  fly,
+  inputsWith,
+  strengthOf,
+  uncertainInputCount,
+} from "@delaywright/engine";
 import { xoroshiro128plus } from "pure-rand/generator/xoroshiro128plus";
 
 /*
@@ -40,7 +48,9 @@ const clock = motor.delay.kind === "none" ? "burnout" : motor.delay.clock;
 const nominalBurnout = decision.flight.model.burn.end;
 
 const outcomes = ["clean", "earlyFast", "lateFast", "leanFast", "low", "grounded", "holds"] as const;
-const counts = decision.settings.map(() => Object.fromEntries(outcomes.map((o) => [o, 0])) as Record<(typeof outcomes)[number], number>);
+const counts = decision.settings.map(
+  () => Object.fromEntries(outcomes.map((o) => [o, 0])) as Record<(typeof outcomes)[number], number>,
+);
 
 /** Least airspeed from the first possible opening to the ground. */
 function leastAirspeed(flight: FlightResult, from: number, to: number): number {

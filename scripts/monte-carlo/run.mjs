@@ -1,8 +1,9 @@
 // Brute-force odds of one example, recorded beside it:  node scripts/monte-carlo/run.mjs EXAMPLE [DRAWS] [SEED]
+
+import { spawnSync } from "node:child_process";
 import { mkdtempSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { spawnSync } from "node:child_process";
 import { build } from "esbuild";
 
 const [example, draws = "200000", seed = "1"] = process.argv.slice(2);
@@ -20,7 +21,11 @@ await build({
   conditions: ["source"],
 });
 const folder = join("cli", "examples", example);
-const run = spawnSync(process.execPath, [bundle, join(folder, "plan.json"), draws, seed, join(folder, "monte-carlo.json")], {
-  stdio: "inherit",
-});
+const run = spawnSync(
+  process.execPath,
+  [bundle, join(folder, "plan.json"), draws, seed, join(folder, "monte-carlo.json")],
+  {
+    stdio: "inherit",
+  },
+);
 process.exit(run.status ?? 1);

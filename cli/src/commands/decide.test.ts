@@ -121,7 +121,7 @@ describe("decide()", () => {
       name: "Demo rocket 76, heavy",
       massWithoutMotor: "2.7 kg",
     };
-    const files = {
+    const files: Record<string, string> = {
       ...inHand("28.2 mm", { "heavy.rocket.json": () => heavy }),
       "broken.rocket.json": "{",
       "notes.txt": "no document",
@@ -130,6 +130,12 @@ describe("decide()", () => {
     expect(out).toContain("Cut deeper than meant: the delay is now 6.4 s");
     expect(out).toContain("Ballast of");
     expect(out).toContain("Another rocket, Demo rocket 76, heavy");
+    const apart = Object.fromEntries(Object.entries(files).map(([path, text]) => [`field/${path}`, text]));
+    const plan = JSON.parse(files["plan.json"] ?? "");
+    for (const part of ["rocket", "motor", "tool", "field"]) plan[part] = `../field/${plan[part]}`;
+    delete apart["field/plan.json"];
+    const elsewhere = { ...apart, "day/plan.json": JSON.stringify(plan) };
+    expect((await runOver(elsewhere, ["decide", "day/plan.json", ...few])).out).toContain("Demo rocket 76, heavy");
   });
 
   test("shows the flyer's own choice beside the suggestion", async () => {

@@ -80,7 +80,7 @@ export async function fly(args: FlyArgs, io: Io): Promise<number> {
   if (!plan.ok) return plan.code;
   const one = flown(plan.inputs, args);
   const moments = momentsOf(one, args.every);
-  if (args.csv) io.out(csvText(trajectoryColumns, trajectoryRows(one.result, moments)));
+  if (args.csv) io.out(csvText(trajectoryColumns, trajectoryRows(one, moments)));
   else if (args.json) {
     io.out(
       jsonText({
@@ -88,7 +88,7 @@ export async function fly(args: FlyArgs, io: Io): Promise<number> {
         flight: flightJson(one.result),
         fired: one.fired,
         opened: descentJson(one.descent),
-        trajectory: columnsOf(one.result, moments),
+        trajectory: columnsOf(one, moments),
         draw: one.draw,
         seed: one.seed,
         model: one.result.options.model,

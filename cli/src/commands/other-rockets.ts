@@ -3,19 +3,18 @@ import { loadAny, type PlanParts, recoveryToEngine, rocketToEngine } from "@dela
 import { normalGravity, type OtherRocket } from "@delaywright/engine";
 import type { Files } from "../io/io.js";
 
-/** Every other rocket in the plan's folder that is right; what is not a rocket, or not right, is passed over. */
+/** Every other rocket beside the plan, or beside its rocket, that is right; what is not a rocket, or not right, is passed over. */
 export async function otherRockets(
   parts: PlanParts,
   air: { readonly latitude: number; readonly elevation: number },
   files: Files,
 ): Promise<OtherRocket[]> {
-  const folder = dirname(parts.plan.file);
+  const folders = new Set([parts.plan.file, parts.rocket.file].map(dirname));
   const gravity = normalGravity(air.latitude, air.elevation);
   const own = parts.rocket.document.name;
   const found: OtherRocket[] = [];
-  for (const name of await files.list(folder)) {
-    const path = join(folder, name);
-    if (!name.endsWith(".json") || normalize(path) === normalize(parts.rocket.file)) continue;
+  for (const path of await documentsIn(folders, files)) {
+    if (normalize(path) === normalize(parts.rocket.file)) continue;
     const { state, root } = await loadAny(path, files, ["rocket"]);
     if (state !== "ready" || root?.document?.kind !== "rocket" || root.document.name === own) continue;
     const ready = root.children["readyWith"]?.document;
@@ -27,4 +26,13 @@ export async function otherRockets(
     });
   }
   return found;
+}
+
+async function documentsIn(folders: ReadonlySet<string>, files: Files): Promise<string[]> {
+  const paths: string[] = [];
+  for (const folder of folders) {
+    const names = await files.list(folder);
+    paths.push(...names.filter((name) => name.endsWith(".json")).map((name) => join(folder, name)));
+  }
+  return paths;
 }

@@ -1,4 +1,4 @@
-import type { FlightResult, Kinematics } from "@delaywright/engine";
+import type { Kinematics } from "@delaywright/engine";
 import type { Flown } from "./answer.js";
 
 /** Columns of a trajectory: SI units, east and north of the pad, height above it, angle of attack in radians. */
@@ -22,15 +22,22 @@ function rowOf({ time, position, velocity, airspeed, mach, angleOfAttack, phase 
   return [time, ...position, ...velocity, airspeed, mach, angleOfAttack, phase];
 }
 
-/** Times at which the trajectory is told: the integrator's steps, or evenly spaced; up to the opening, where there is one. */
+/** Times at which the trajectory is told: the integrator's steps, or evenly spaced; from lift-off to the ground. */
 export function momentsOf({ result, descent, fired }: Flown, every: number | undefined): number[] {
   const steps = result.legs.flatMap((leg) => leg.steps);
   const first = steps[0]?.from;
   const last = steps.at(-1)?.to;
   if (first === undefined || last === undefined) return [];
-  const end = descent === null || fired === null ? last : Math.min(last, fired.opens);
-  const own = every === undefined ? [first, ...steps.map((step) => step.to)] : evenly(first, end, every);
-  return [...own.filter((time) => time < end), end];
+  const opens = descent === null || fired === null ? last : Math.min(last, fired.opens);
+  const end = descent?.times.at(-1) ?? last;
+  if (every !== undefined) return [...evenly(first, end, every).filter((time) => time < end), end];
+  const unopened = [first, ...steps.map((step) => step.to)].filter((time) => time < opens);
+  return [...unopened, opens, ...(descent?.times ?? [])];
+}
+
+/** Motion at a time, before the opening or under the canopies. */
+function motionAt({ result, descent, fired }: Flown, time: number): Kinematics {
+  return descent !== null && fired !== null && time > fired.opens ? descent.at(time) : result.at(time);
 }
 
 function evenly(from: number, to: number, every: number): number[] {
@@ -40,12 +47,12 @@ function evenly(from: number, to: number, every: number): number[] {
 }
 
 /** Rows of a trajectory, one a moment. */
-export function* trajectoryRows(result: FlightResult, moments: readonly number[]): Generator<Row> {
-  for (const time of moments) yield rowOf(result.at(time));
+export function* trajectoryRows(flown: Flown, moments: readonly number[]): Generator<Row> {
+  for (const time of moments) yield rowOf(motionAt(flown, time));
 }
 
 /** The trajectory by columns. */
-export function columnsOf(result: FlightResult, moments: readonly number[]): Record<string, (number | string)[]> {
-  const rows = moments.map((time) => rowOf(result.at(time)));
+export function columnsOf(flown: Flown, moments: readonly number[]): Record<string, (number | string)[]> {
+  const rows = moments.map((time) => rowOf(motionAt(flown, time)));
   return Object.fromEntries(trajectoryColumns.map((name, i) => [name, rows.map((row) => row[i] as number | string)]));
 }

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { parseQuantity, type QuantityIssue } from "../quantity/parse.js";
 import { type Dimension, units } from "../quantity/units.js";
 import { quantityWords, within } from "../words/accepted.en.js";

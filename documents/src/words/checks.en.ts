@@ -58,6 +58,12 @@ const checks: Readonly<Record<CheckCode, CheckWords> & Record<string, CheckWords
     sense: "most",
     otherwise: "the back-up charge may fire first, while the rocket is still fast: a longer delay",
   },
+  "choice-not-achievable": {
+    title: "your own setting",
+    sense: "none",
+    otherwise:
+      "your own setting cannot be made of this element with this tool, or not any more: choose one of those below",
+  },
   "margin-at-guide-exit": {
     title: "static margin at guide exit",
     sense: "least",
@@ -91,9 +97,9 @@ const checks: Readonly<Record<CheckCode, CheckWords> & Record<string, CheckWords
     otherwise: "the guide leans out of the sector that the field allows",
   },
   "choice-below-least": {
-    title: "odds of a clean opening at your own setting",
+    title: "odds at your own setting",
     sense: "least",
-    otherwise: "your own setting opens clean less often than you asked for",
+    otherwise: "your own setting opens clean, or holds, less often than you asked for",
   },
   "draws-not-flown": {
     title: "draws that could not be flown",
@@ -106,9 +112,9 @@ const checks: Readonly<Record<CheckCode, CheckWords> & Record<string, CheckWords
     otherwise: "no strength is given for canopy or harness: twice the opening-speed limit stands for it",
   },
   "element-over-cut": {
-    title: "depth cut so far",
-    sense: "most",
-    otherwise: "more has been taken out of this motor than it may lose",
+    title: "delay left in the element",
+    sense: "none",
+    otherwise: "it was cut deeper than the odds allow: ballast, another rocket, or do not fly it",
   },
   "no-charge": {
     title: "ejection charge of the motor",
@@ -174,7 +180,15 @@ function own<Value>(record: Readonly<Record<string, Value>>, key: string): Value
   return Object.hasOwn(record, key) ? record[key] : undefined;
 }
 
+/** Odds as people say them: never none, never certain. */
+function percent(odds: number): string {
+  if (odds > 0.999) return "over 99.9 %";
+  if (odds < 0.01) return "under 1 %";
+  return `${odds >= 0.985 ? (100 * odds).toFixed(1) : Math.round(100 * odds)} %`;
+}
+
 function amount(value: number, unit: string): string {
+  if (unit === "odds") return percent(value);
   const [shown, word] = unit === "rad" ? [(value * 180) / Math.PI, "deg"] : [value, unit];
   const number = Number(shown.toPrecision(3));
   return word === "" ? String(number) : `${number} ${word}`;

@@ -1,8 +1,8 @@
 import { expect, test } from "vitest";
-import { twoEndTool } from "../../test/plan.js";
 import { depthReading } from "../../src/decision/depth-reading.js";
 import { achievableSettings, type Element } from "../../src/decision/removals.js";
 import { depthOfDelay } from "../../src/motor/delay.js";
+import { twoEndTool } from "../../test/plan.js";
 
 /** SOURCE.md: check values, section 12; common practice, no source. */
 const perSecond = 0.79375e-3;

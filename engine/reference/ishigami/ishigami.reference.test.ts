@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
-import { pickFreeze } from "../../test/pick-freeze.js";
 import { sobolInteger } from "../../src/spread/sobol.js";
+import { pickFreeze } from "../../test/pick-freeze.js";
 
 /** SOURCE.md: check values, section 13; closed form. */
 const row = {
@@ -10,8 +10,7 @@ const row = {
   total: [0.557588855, 0.442411145, 0.243683664],
 };
 
-const ishigami = (x: Float64Array) =>
-  Math.sin(x[0]!) + 7 * Math.sin(x[1]!) ** 2 + 0.1 * x[2]! ** 4 * Math.sin(x[0]!);
+const ishigami = (x: Float64Array) => Math.sin(x[0]!) + 7 * Math.sin(x[1]!) ** 2 + 0.1 * x[2]! ** 4 * Math.sin(x[0]!);
 
 test("pickFreeze() gives the shares of the Ishigami function", () => {
   expect(Object.values(row).flat()).toHaveLength(8);

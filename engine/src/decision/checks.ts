@@ -129,12 +129,12 @@ export function oddsChecks(
       Math.max(...settings.map((s) => s.odds.holds)),
       limits.leastHolds,
       limits.leastHolds,
-      "",
+      "odds",
       own,
     ),
     best.firesFirst === null
-      ? rising("below-least-clean", best.odds.clean, 0, limits.leastClean, "", own)
-      : falling("fires-before-electronics", "look", best.firesFirst, mostFiresFirst, "", own),
+      ? rising("below-least-clean", best.odds.clean, 0, limits.leastClean, "odds", own)
+      : falling("fires-before-electronics", "look", best.firesFirst, mostFiresFirst, "odds", own),
   );
   if (!rated)
     checks.push({
@@ -157,9 +157,19 @@ export function oddsChecks(
   return checks;
 }
 
-/** Is the flyer's own setting good enough? */
-export function choiceCheck(setting: Setting, inputs: DecisionInputs): Check {
-  const { limits } = inputs;
+/** Can the flyer's own setting be made, and is it good enough? */
+export function choiceChecks(setting: Setting | null, inputs: DecisionInputs): Check[] {
+  const { choice } = inputs;
+  if (choice === undefined) return [];
+  if (setting === null)
+    return [
+      { code: "choice-not-achievable", verdict: "stop", value: choice.delay, limit: null, unit: "s", source: own },
+    ];
+  return [choiceCheck(setting, inputs)];
+}
+
+/** Is a setting that can be made good enough? */
+export function choiceCheck(setting: Setting, { limits }: Pick<DecisionInputs, "limits">): Check {
   const verdict =
     setting.odds.holds < limits.leastHolds ? "stop" : setting.odds.clean < limits.leastClean ? "look" : "pass";
   return verdict === "stop"
@@ -168,7 +178,7 @@ export function choiceCheck(setting: Setting, inputs: DecisionInputs): Check {
         verdict,
         value: setting.odds.holds,
         limit: limits.leastHolds,
-        unit: "",
+        unit: "odds",
         source: own,
       }
     : {
@@ -176,7 +186,7 @@ export function choiceCheck(setting: Setting, inputs: DecisionInputs): Check {
         verdict,
         value: setting.odds.clean,
         limit: limits.leastClean,
-        unit: "",
+        unit: "odds",
         source: own,
       };
 }

@@ -4,17 +4,18 @@ import type { FlightResult } from "../flight/result.js";
 import { bodyFineness } from "../rocket/outline.js";
 import { validityWarnings } from "../rocket/validity.js";
 import { APOGEE_AIRSPEED, APOGEE_HEIGHT, COAST, type EnsembleChunk, FLEW, flightSize } from "../spread/ensemble.js";
-import { choiceCheck, cuttingChecks, flightChecks, oddsChecks } from "./checks.js";
+import { choiceChecks, cuttingChecks, flightChecks, oddsChecks } from "./checks.js";
 import { choose, reachesLeast } from "./choose.js";
 import type { CutPlan } from "./cut-plan.js";
 import type { Check, Decision, Setting, ToCut, Warning } from "./decision.js";
+import { noScatter } from "./delay-scatter.js";
 import { driversOf } from "./drivers.js";
 import { homeCutOf } from "./home-cut.js";
 import type { DecisionInputs } from "./inputs.js";
 import { type EnsembleRunner, judgeSettings, type OddsOptions, runHere } from "./odds.js";
 import { type OtherRocket, overCutAdvice } from "./over-cut.js";
 import { reasonsFor } from "./reasons.js";
-import { achievableSettings } from "./removals.js";
+import { achievableSettings, depthPerSecondOf } from "./removals.js";
 import { stabilityOf } from "./stability.js";
 import { quantile, sortedColumn } from "./summary.js";
 import { landingEllipse } from "./unopened.js";
@@ -51,7 +52,7 @@ export async function decide(inputs: DecisionInputs, options: DecideOptions = {}
   const judged = await judgeSettings(inputs, plans.length > 0 ? plans : [pluggedPlan], run);
   const { flight, chunk, strength, notFlown } = judged;
   const allowed = cutAllowed(inputs);
-  const settings = plans.length > 0 ? judged.settings.map((s) => (allowed ? s : withoutCut(s))) : [];
+  const settings = plans.length > 0 ? judged.settings.map((s, i) => (allowed || i === 0 ? s : withoutCut(s))) : [];
 
   const best = settings.length > 0 ? choose(settings, inputs.limits) : null;
   const bestSetting = best === null ? null : settings[best.index]!;
@@ -69,7 +70,7 @@ export async function decide(inputs: DecisionInputs, options: DecideOptions = {}
     ...oddsChecks(inputs, settings, toCut, bestSetting, strength.rated, notFlown),
     ...flightChecks(inputs, flight, stability, quantile(tops, 0.95)),
     ...cuttingChecks(inputs, cuts),
-    ...(choice === null ? [] : [choiceCheck(choice.setting, inputs)]),
+    ...choiceChecks(choice?.setting ?? null, inputs),
   ];
   const overCut = await overCutOf(inputs, settings, options.otherRockets ?? [], run);
   if (overCut !== null)
@@ -88,7 +89,7 @@ export async function decide(inputs: DecisionInputs, options: DecideOptions = {}
     seed,
     judged.settings.length,
     best?.index ?? 0,
-    judged.scatters[best?.index ?? 0]!,
+    best === null ? noScatter : judged.scatters[best.index]!,
     inputs.motor.delay.kind === "none" ? "burnout" : inputs.motor.delay.clock,
   );
   return {
@@ -136,7 +137,7 @@ function cutAllowed(inputs: DecisionInputs): boolean {
 
 /** A setting whose odds may be shown, but not how it is cut. */
 function withoutCut<T extends CutPlan>(plan: T): T {
-  return plan.removed > 0 ? { ...plan, end: null, spacers: [], depth: null } : plan;
+  return { ...plan, end: null, spacers: [], depth: null };
 }
 
 function toCutOf(
@@ -162,9 +163,16 @@ function toCutOf(
 }
 
 function choiceOf(inputs: DecisionInputs, settings: readonly Setting[]): Decision["choice"] {
-  const { choice } = inputs;
-  const setting = settings.find((s) => choice !== undefined && Math.abs(s.delay - choice.delay) < 1e-3);
-  return setting === undefined ? null : { setting, reason: choice?.reason ?? null };
+  const { choice, cutSoFar, motor, tool } = inputs;
+  if (choice === undefined) return null;
+  // an element already cut is what was meant if its reading does not deny it
+  const depthPerSecond = motor.delay.kind === "adjustable" ? depthPerSecondOf(motor.delay, tool) : undefined;
+  const readingError =
+    cutSoFar === undefined || depthPerSecond === undefined ? 0 : cutSoFar.depthError / depthPerSecond;
+  const setting = settings.find(
+    (s, i) => Math.abs(s.delay - choice.delay) < Math.max(1e-3, i === 0 ? 2 * readingError : 0),
+  );
+  return setting === undefined ? null : { setting, reason: choice.reason ?? null };
 }
 
 async function overCutOf(

@@ -131,6 +131,7 @@ export type CheckCode =
   | "opening-strength-unrated"
   | "element-over-cut"
   | "choice-below-least"
+  | "choice-not-achievable"
   | "no-charge"
   | "draws-not-flown";
 
@@ -140,7 +141,7 @@ export interface Check {
   readonly verdict: "pass" | "look" | "stop";
   readonly value: number | null;
   readonly limit: number | null;
-  /** Unit of value and limit, for example `m/s`; empty for pure numbers. */
+  /** Unit of value and limit, for example `m/s`; `odds` for 0…1, empty for pure numbers. */
   readonly unit: string;
   readonly source: string;
 }

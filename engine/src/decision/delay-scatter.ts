@@ -29,6 +29,9 @@ export interface DelayScatter {
   readonly total: number;
 }
 
+/** No delay, no scatter. */
+export const noScatter: DelayScatter = Object.freeze({ motor: 0, cut: 0, burningRate: 0, total: 0 });
+
 /**
  * Scatter of the delay at one setting.
  *

@@ -104,9 +104,8 @@ test("driversOf() agrees with picking and freezing, for the coast and for the od
       const driver = drivers.find((d) => d.input === name)!;
       const share = figure === "coast" ? driver.coast! : driver.odds!;
       const what = `${figure}, ${name}: ${share.first} ${share.total}, ${judged.first[i]} ${judged.total[i]}`;
-      console.log(what);
-      expect(Math.abs(share.first - judged.first[i]!), what).toBeLessThan(0.05);
-      expect(Math.abs(share.total - judged.total[i]!), what).toBeLessThan(0.08);
+      expect(Math.abs(share.first - judged.first[i]!), what).toBeLessThan(0.03);
+      expect(Math.abs(share.total - judged.total[i]!), what).toBeLessThan(0.03);
     });
   }
 });

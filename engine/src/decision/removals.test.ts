@@ -47,7 +47,13 @@ test("achievableSettings() shows the combination with the fewest pieces where se
 });
 
 test("achievableSettings() uses every piece of every spacer, each up to its count", () => {
-  const tool = ends([["end", 10]], [["washer", 2, 2], ["shim", 1, 1]]);
+  const tool = ends(
+    [["end", 10]],
+    [
+      ["washer", 2, 2],
+      ["shim", 1, 1],
+    ],
+  );
   const settings = achievableSettings(element, tool);
   expect(settings.map((s) => s.removed)).toEqual([0, 5, 6, 7, 8, 9, 10]);
   expect(settings.find((s) => s.removed === 5)?.spacers).toEqual(["washer", "washer", "shim"]);
@@ -86,9 +92,12 @@ test("achievableSettings() steps a depth stop, what was typed staying what it wa
 
 test("achievableSettings() takes removals given as depths, by the motor's own depth per second where it has one", () => {
   const tool: CuttingTool = {
-    ...ends([], []),
+    kind: "ends",
+    name: "tool",
     ends: [{ name: "deep", removes: { depth: 4e-3 } }],
     spacers: [{ name: "ring", keepsBack: { depth: 1e-3 }, count: 1 }],
+    depthPerSecond: perSecond,
+    depthError: 0.2e-3,
   };
   expect(delays({ ...element, depthPerSecond: 1e-3 }, tool)).toEqual([14, 11, 10]);
   const byTool = delays(element, tool);
@@ -121,7 +130,9 @@ test("achievableSettings() never offers a longer delay for a deeper cut", () => 
   fc.assert(
     fc.property(
       fc.array(seconds, { minLength: 1, maxLength: 3 }),
-      fc.array(fc.tuple(fc.double({ min: 0.2, max: 4, noNaN: true }), fc.integer({ min: 1, max: 3 })), { maxLength: 2 }),
+      fc.array(fc.tuple(fc.double({ min: 0.2, max: 4, noNaN: true }), fc.integer({ min: 1, max: 3 })), {
+        maxLength: 2,
+      }),
       fc.option(fc.double({ min: 0, max: 8e-3, noNaN: true }), { nil: undefined }),
       (removed, spacers, cut) => {
         const tool = ends(

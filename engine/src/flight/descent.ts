@@ -3,7 +3,7 @@ import { canopyData, canopyDragArea, fillTime } from "../packing/canopy.js";
 import type { Canopy } from "../packing/recovery.js";
 import { type Derivatives, integrate } from "./integrate.js";
 import type { FlightModel } from "./model.js";
-import { type Kinematics, speedOf } from "./trajectory.js";
+import { type Kinematics, type Leg, speedOf, trajectoryAt } from "./trajectory.js";
 
 /** One canopy's opening on the way down. */
 export interface OpenedCanopy {
@@ -29,6 +29,10 @@ export interface Descent {
     /** Kinetic energy of the whole rocket over ground [J]. */
     readonly energy: number;
   } | null;
+  /** Times at which a step of the integration ended [s]. */
+  readonly times: readonly number[];
+  /** Motion at any time from line stretch to landing. */
+  readonly at: (time: number) => Kinematics;
 }
 
 /**
@@ -48,6 +52,8 @@ export function descend(model: FlightModel, opened: Kinematics, tolerance: numbe
   const mass = model.airframe.mass + motor.loadedMass - motor.propellantMass;
   const bodyArea = model.drag(0.05, 1e6, false) * model.area;
   const openings: OpenedCanopy[] = [];
+  const legs: Leg<"canopy">[] = [];
+  const stretch = model.stretches[model.stretches.length - 1]!;
   const grown: { canopy: Canopy; from: number; fill: number; full: number }[] = [];
 
   const open = (
@@ -64,7 +70,8 @@ export function descend(model: FlightModel, opened: Kinematics, tolerance: numbe
     const wind = model.windAt(y[2]!);
     const [ux, uy, uz] = [y[3]! - wind[0], y[4]! - wind[1], y[5]! - wind[2]];
     let dragArea = bodyArea;
-    for (const c of grown) dragArea += c.full * Math.min(1, Math.max(0, (t - c.from) / c.fill)) ** canopyData[c.canopy.shape].growth;
+    for (const c of grown)
+      dragArea += c.full * Math.min(1, Math.max(0, (t - c.from) / c.fill)) ** canopyData[c.canopy.shape].growth;
     const slow = (0.5 * air.density * Math.hypot(ux, uy, uz) * dragArea) / mass;
     out.set([y[3]!, y[4]!, y[5]!, -slow * ux, -slow * uy, -slow * uz - model.gravityAt(y[2]!)]);
   };
@@ -82,6 +89,11 @@ export function descend(model: FlightModel, opened: Kinematics, tolerance: numbe
   if (drogue !== undefined) open("drogue", drogue.canopy, first);
   if (mainOpen) open("main", main.canopy, first);
 
+  const whole = (): Omit<Descent, "landing"> => ({
+    openings,
+    times: legs.flatMap((leg) => leg.steps.map((step) => step.to)),
+    at: (t) => trajectoryAt(model, legs, t),
+  });
   for (;;) {
     // the drag area has a kink where a canopy is full: steps end there
     const kinks = grown.map((c) => c.from + c.fill).filter((t) => t > time);
@@ -103,6 +115,7 @@ export function descend(model: FlightModel, opened: Kinematics, tolerance: numbe
             ]),
       ],
     });
+    if (run.steps.length > 0) legs.push({ phase: "canopy", stretch, steps: run.steps });
     time = run.time;
     state = Float64Array.from(run.state);
     const stop = run.ended === "event" ? run.hits[run.hits.length - 1]?.name : undefined;
@@ -113,7 +126,7 @@ export function descend(model: FlightModel, opened: Kinematics, tolerance: numbe
       const velocity: Vec3 = [state[3]!, state[4]!, state[5]!];
       const groundSpeed = speedOf(velocity);
       return {
-        openings,
+        ...whole(),
         landing: {
           time,
           position: [state[0]!, state[1]!, state[2]!],
@@ -123,7 +136,7 @@ export function descend(model: FlightModel, opened: Kinematics, tolerance: numbe
         },
       };
     } else if (run.ended !== "reached-end" || kinks.length === 0) {
-      return { openings, landing: null };
+      return { ...whole(), landing: null };
     }
   }
 }

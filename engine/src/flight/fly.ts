@@ -9,9 +9,9 @@ import { type FlightOptions, resolveFlightOptions } from "./options.js";
 import { peaksOf, ratesOf } from "./peaks.js";
 import { pitchingSize } from "./pitching.js";
 import type { FlightEnd, FlightResult, Peaks } from "./result.js";
-import { type Kinematics, kinematicsOf, type Leg, type Phase, trajectoryAt } from "./trajectory.js";
+import { type FlownPhase, type Kinematics, kinematicsOf, type Leg, trajectoryAt } from "./trajectory.js";
 
-const scales: Readonly<Record<Phase, readonly number[]>> = {
+const scales: Readonly<Record<FlownPhase, readonly number[]>> = {
   guide: [1, 10],
   pitching: [100, 100, 100, 10, 10, 10, 1, 1, 1, 1, 1, 1],
   aligned: [100, 100, 100, 10, 10, 10],
@@ -74,7 +74,7 @@ export function fly(inputs: FlightInputs, options: FlightOptions = {}): FlightRe
 
   const liftOff = liftOffTime(model);
   if (liftOff === null) return finish("never-lifted");
-  let phase: Phase = "guide";
+  let phase: FlownPhase = "guide";
   let time = liftOff;
   let state = Float64Array.of(0, 0);
   events.liftOff = kinematicsOf(model, phase, time, state);
@@ -123,7 +123,7 @@ export function fly(inputs: FlightInputs, options: FlightOptions = {}): FlightRe
   return finish("time-limit");
 }
 
-function freeState(now: Kinematics, phase: Phase): Float64Array<ArrayBuffer> {
+function freeState(now: Kinematics, phase: FlownPhase): Float64Array<ArrayBuffer> {
   const state = new Float64Array(phase === "pitching" ? pitchingSize : alignedSize);
   state.set(now.position, 0);
   state.set(now.velocity, 3);
@@ -131,7 +131,7 @@ function freeState(now: Kinematics, phase: Phase): Float64Array<ArrayBuffer> {
   return state;
 }
 
-function eventsOf(model: FlightModel, stretch: Stretch, phase: Phase, pastApogee: boolean): EventSpec[] {
+function eventsOf(model: FlightModel, stretch: Stretch, phase: FlownPhase, pastApogee: boolean): EventSpec[] {
   const { travel } = model.inputs.guide;
   if (phase === "guide")
     return [

@@ -4,10 +4,10 @@ import { type DenseStep, type Derivatives, evaluateDense } from "./integrate.js"
 import type { FlightModel, Stretch } from "./model.js";
 import { pitchingRates } from "./pitching.js";
 import type { Peaks } from "./result.js";
-import { kinematicsOf, type Leg, type Phase, trajectoryAt } from "./trajectory.js";
+import { type FlownPhase, kinematicsOf, type Leg, trajectoryAt } from "./trajectory.js";
 
 /** The right-hand side of a phase. */
-export function ratesOf(model: FlightModel, phase: Phase, stretch: Stretch): Derivatives {
+export function ratesOf(model: FlightModel, phase: FlownPhase, stretch: Stretch): Derivatives {
   if (phase === "guide") return guideRates(model, stretch);
   if (phase === "pitching") return pitchingRates(model, stretch);
   return alignedRates(model, stretch, model.options.model === "pitching");

@@ -2,11 +2,14 @@ import type { Vec3 } from "../math/vec3.js";
 import { type DenseStep, evaluateDense } from "./integrate.js";
 import type { FlightModel, Stretch } from "./model.js";
 
-export type Phase = "guide" | "pitching" | "aligned";
+/** Phases of the unopened flight. */
+export type FlownPhase = "guide" | "pitching" | "aligned";
+
+export type Phase = FlownPhase | "canopy";
 
 /** Steps of one phase within one stretch of the thrust curve. */
-export interface Leg {
-  readonly phase: Phase;
+export interface Leg<P extends Phase = FlownPhase> {
+  readonly phase: P;
   readonly stretch: Stretch;
   readonly steps: readonly DenseStep[];
 }
@@ -61,11 +64,12 @@ export function kinematicsOf(model: FlightModel, phase: Phase, time: number, y: 
   };
 }
 
-const sizes: Readonly<Record<Phase, number>> = { guide: 2, pitching: 12, aligned: 6 };
+const sizes: Readonly<Record<Phase, number>> = { guide: 2, pitching: 12, aligned: 6, canopy: 6 };
 
 /** Motion at any time between the first and the last step; beyond them the nearest end. */
-export function trajectoryAt(model: FlightModel, legs: readonly Leg[], time: number): Kinematics {
-  const leg = legs.find((l) => (l.steps[l.steps.length - 1] as DenseStep).to >= time) ?? (legs[legs.length - 1] as Leg);
+export function trajectoryAt(model: FlightModel, legs: readonly Leg<Phase>[], time: number): Kinematics {
+  const leg =
+    legs.find((l) => (l.steps[l.steps.length - 1] as DenseStep).to >= time) ?? (legs[legs.length - 1] as Leg<Phase>);
   let low = 0;
   let high = leg.steps.length - 1;
   while (low < high) {

@@ -81,7 +81,13 @@ test("varianceShares() still names the weightiest input from few draws", () => {
   for (const draws of [40, 100, 256]) {
     const normals = normalsOf(draws, inputs);
     const y = figure(normals, inputs, (z) => 3 * z[0]! + z[1]!);
-    const [shares] = varianceShares(normals, inputs, flightInputsDrawn.map((_, i) => i), inputs, [y]);
+    const [shares] = varianceShares(
+      normals,
+      inputs,
+      flightInputsDrawn.map((_, i) => i),
+      inputs,
+      [y],
+    );
     close(shares!.first[0]!, 0.9, 0.15, `${draws} draws`);
     expect(Math.max(...shares!.total)).toBe(shares!.total[0]);
   }

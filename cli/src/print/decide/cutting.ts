@@ -16,8 +16,14 @@ export function twoCuts({ decision, inputs }: Answer): string | null {
   );
 }
 
-/** Right under the cut: the cautions of cutting. */
-export function cutting({ decision, inputs }: Answer): string | null {
+/** Whether the answer asks for a cut: the cautions then stand right under it, else under the table that shows cuts. */
+export function asksForCut({ decision, inputs }: Answer): boolean {
+  const { toCut } = decision;
+  return toCut?.reachesHolds === true && kindOfCut(toCut, inputs.cutSoFar?.removedDepth) === "cut";
+}
+
+/** The cautions of cutting, where any cut is shown. */
+export function beforeYouCut({ decision, inputs }: Answer): string | null {
   const removedDepth = inputs.cutSoFar?.removedDepth;
   const shown = decision.settings.some((setting) => kindOfCut(setting, removedDepth) === "cut");
   return shown ? ["Before you cut", ...cautions.cutting.map(bullet)].join("\n") : null;

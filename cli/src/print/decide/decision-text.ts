@@ -4,7 +4,7 @@ import { styleFor } from "../style.js";
 import { wrap } from "../wrap.js";
 import { backUp } from "./back-up.js";
 import { basis } from "./basis.js";
-import { cutting, twoCuts, why } from "./cutting.js";
+import { asksForCut, beforeYouCut, twoCuts, why } from "./cutting.js";
 import { driversText } from "./drivers.js";
 import { flightSummary, packing, stabilityText } from "./flight-summary.js";
 import { headline } from "./headline.js";
@@ -21,14 +21,16 @@ export function decisionText(answer: Answer, colour: boolean): string {
     const [head = "", ...rest] = section?.split("\n") ?? [];
     return section === null ? null : [style.strong(head), ...rest].join("\n");
   };
+  const cutFirst = asksForCut(answer);
   const sections = [
     headline(answer, style),
     twoCuts(answer),
-    headed(cutting(answer)),
+    cutFirst ? headed(beforeYouCut(answer)) : null,
     overCutText(answer),
     headed(lookOut(answer, style)),
     openings(answer),
     headed(settingsTable(answer)),
+    cutFirst ? null : headed(beforeYouCut(answer)),
     why(answer),
     headed(backUp(answer)),
     headed(flightSummary(answer)),

@@ -16,7 +16,8 @@ export function suggested({ decision }: Answer): Setting | undefined {
 export function oddsWords({ odds, firesFirst }: Setting, draws: number): string {
   if (draws === 1)
     return `One flight without spread: ${odds.clean > 0.5 ? "clean" : "not clean"}, ${odds.holds > 0.5 ? "holds" : "does not hold"}`;
-  const error = odds.error > 0 ? ` (${glued("±", decimals(100 * odds.error, 1))})` : "";
+  const points = odds.error < 0.0005 ? glued("under", "0.1") : decimals(100 * odds.error, 1);
+  const error = odds.error > 0 ? ` (${glued("±", points)})` : "";
   const fires = firesFirst === null ? "" : `fires before the electronics in ${percent(firesFirst)}; if that fails, `;
   return `${fires}${percent(odds.clean)} clean${error}, ${glued("holds", holdsPercent(odds.holds))}`;
 }

@@ -35,7 +35,9 @@ function restsWords({ decision, inputs }: Answer, { delaySd }: Setting): string 
   const delay = standard
     ? `the standard's tolerance for the delay, ${scatter}, no flight logged yet`
     : `the plan's own figure for the delay's scatter, ${scatter}`;
-  const drag = decision.warnings.filter((warning) => warning.code === BASIS_WARNING).map(wordForWarning);
+  const drag = decision.warnings
+    .filter((warning) => warning.code === BASIS_WARNING)
+    .map((warning) => wordForWarning({ ...warning, value: null }));
   return [delay, ...drag].join("; ");
 }
 

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { fieldFacts, head, quantity, text } from "../fields.js";
 
 const place = quantity("length", { from: "-100 km", to: "100 km", example: "120 m" });

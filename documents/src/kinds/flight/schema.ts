@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { fieldFacts, filePath, head, moment, quantity, text } from "../fields.js";
 import { logSchema } from "../log/schema.js";
 import { motorInHandSchema } from "../motor-in-hand/schema.js";

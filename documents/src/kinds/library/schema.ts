@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { fieldFacts, filePath, head } from "../fields.js";
 
 /** Everything in one file, for back-up and for moving between devices. Its documents are read one by one, so a broken one stops no other. */

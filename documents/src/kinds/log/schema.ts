@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { count, fieldFacts, filePath, head, text } from "../fields.js";
 
 const column = z

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { fieldFacts, filePath, head, number, quantity, text, yesNo } from "../fields.js";
 
 const clock = z

@@ -12,7 +12,7 @@ export function doubtPlan(plan: RawView): void {
   const wind = weather.at("wind").si("speed");
   if (wind !== undefined && wind > 20) weather.at("wind").report("wind-strong", "up to 20 m/s");
   if (!weather.has("wind") && !weather.has("aloft"))
-    weather.at("wind").report("wind-not-given", "a wind: calm air is reckoned with");
+    weather.at("wind").report("wind-not-given", "a wind (calm air is taken until then)");
   if (wind !== undefined && wind > 0 && !weather.has("windFrom"))
     weather.at("windFrom").report("wind-from-not-given", "where it blows from: north is reckoned with");
   const travel = plan.at("guide").at("travel").si("length");

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { fieldSchema } from "../field/schema.js";
 import { day, fieldFacts, filePath, head, number, quantity, text } from "../fields.js";
 import { motorSchema } from "../motor/schema.js";

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { fieldFacts, number, quantity } from "../fields.js";
 
 const factor = (what: string) => number(0, 2, 0.1).optional().describe(`${what}: factor exp(sigma z).`);

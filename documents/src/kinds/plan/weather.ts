@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { fieldFacts, number, quantity, text } from "../fields.js";
 
 const speed = (example: string) => quantity("speed", { from: "0 m/s", to: "100 m/s", example });

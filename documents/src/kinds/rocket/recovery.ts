@@ -1,5 +1,5 @@
 import type { CanopyShape } from "@delaywright/engine";
-import { z } from "zod";
+import * as z from "zod";
 import { number, quantity } from "../fields.js";
 
 const shapes = [

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { count, fieldFacts, filePath, head, number, quantity, text } from "../fields.js";
 import { motorSchema } from "../motor/schema.js";
 import { finsSchema } from "./fins.js";

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { count, head, quantity, text } from "../fields.js";
 
 const amount = quantity(["time", "length"], { above: "0", example: "6 s" });

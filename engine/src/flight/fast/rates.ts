@@ -86,7 +86,7 @@ export function pitchingRates(w: FastWork, t: number, y: Float64Array, k: Float6
   if (crossFlow > 0) {
     const arm = balance - c[at.CROSS_FLOW_AT]!;
     const here2 = across2 + arm * (mixed + arm * turn2);
-    const strength = (crossFlow * Math.sqrt(here2 > 0 ? here2 : 0)) / (here2 + along2);
+    const strength = (crossFlow * Math.sqrt(Math.max(here2, 0))) / (here2 + along2);
     s0 += strength;
     s1 += strength * arm;
     s2 += strength * arm * arm;
@@ -206,7 +206,7 @@ export function alignedRates(w: FastWork, t: number, y: Float64Array, k: Float64
       const jet = c[at.PROPELLANT]! * (c[at.SPENT1]! + 2 * dt * c[at.SPENT2]!) * jetArm * jetArm;
       const damping = halfArea * speed * (second - balance * (2 * first - balance * slope)) + jet;
       const growth = (2 * gravity * vz * perSpeed - push * speed) * perSpeed;
-      const answer = damping * perInertia + (growth > 0 ? growth : 0);
+      const answer = damping * perInertia + Math.max(growth, 0);
       const lag = answer / (halfArea * speed2 * moment * perInertia + (growth > 0 ? growth * answer : 0));
       // resistance over airspeed
       const ratio = (thrust * lag * perSpeed + halfArea * (speed * slope * lag - moment)) * perMass;
@@ -294,7 +294,7 @@ export function coastRates(w: FastWork, y: Float64Array, k: Float64Array, row: n
       const perSpeed = 1 / speed;
       const damping = halfArea * speed * (second - balance * (2 * first - balance * slope)) * perInertia;
       const turning = 2 * gravity * vz * perSpeed * perSpeed + slowing;
-      const growth = turning > 0 ? turning : 0;
+      const growth = Math.max(turning, 0);
       const answer = damping + growth;
       const lag = answer / (halfArea * speed2 * moment * perInertia + growth * answer);
       const ratio = halfArea * (speed * slope * lag - moment) * perMass;

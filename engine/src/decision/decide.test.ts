@@ -1,0 +1,153 @@
+import { expect, test } from "vitest";
+import { windFrom } from "../../reference/trajectories/inputs.js";
+import { calmPlan, heavyPlan, plan } from "../../test/plan.js";
+import { fly } from "../flight/fly.js";
+import { noSpread } from "../spread/drawn-values.js";
+import { joinChunks, prepareEnsemble } from "../spread/ensemble.js";
+import { decide } from "./decide.js";
+import type { DecisionInputs } from "./inputs.js";
+import type { EnsembleRunner } from "./odds.js";
+
+const draws = 256;
+const perSecond = 0.79375e-3;
+
+test("decide() with spread none flies once, and every quantile is that flight", async () => {
+  const exact: DecisionInputs = { ...calmPlan, spread: noSpread };
+  const { tool: _, ...uncut } = {
+    ...exact,
+    motor: { ...exact.motor, delay: { kind: "fixed", seconds: 12, clock: "burnout" } },
+  } as const;
+  const decision = await decide(uncut, { draws });
+  const { apogee, burnout } = fly(uncut).events;
+  expect(decision.draws).toBe(1);
+  const [setting] = decision.settings;
+  const coast = apogee!.time - burnout!.time;
+  expect(decision.coast.nominal).toBeCloseTo(coast, 9);
+  for (const q of [decision.coast.p05, decision.coast.p50, decision.coast.p95]) expect(q).toBe(decision.coast.p05);
+  // the draw flies from tables at its looser tolerance
+  expect(Math.abs(decision.coast.p50 - coast)).toBeLessThan(1e-4 * apogee!.time);
+  expect(decision.apogeeHeight.p05).toBe(decision.apogeeHeight.p95);
+  expect(decision.apogeeAirspeed.p50).toBe(decision.apogeeAirspeed.p95);
+  const { openingSpeed, openingHeight, secondsFromApogee } = setting!;
+  expect(openingSpeed!.p50).toBe(openingSpeed!.p95);
+  expect(openingHeight!.p05).toBe(openingHeight!.p50);
+  expect(secondsFromApogee!.p05).toBe(secondsFromApogee!.p95);
+  expect(secondsFromApogee!.p50).toBeCloseTo(12 + 0.5 - coast, 2);
+  expect(setting!.odds).toMatchObject({ clean: 1, holds: 1, error: 0, holdsError: 0 });
+  expect(decision.unopened.ellipse95).toBeNull();
+  expect(decision.drivers).toEqual([]);
+});
+
+test("decide() suggests the setting with the highest clean odds among those that hold", async () => {
+  const { settings, toCut } = await decide(calmPlan, { draws });
+  expect(settings.map((s) => s.delay)).toEqual([14, 12, 10, 8, 6]);
+  const best = settings.reduce((a, b) => (b.odds.clean > a.odds.clean ? b : a));
+  expect(toCut).toMatchObject({ delay: best.delay, depth: best.depth, end: best.end, reachesLeast: true });
+  expect(toCut!.reasons).toEqual([]);
+  for (const { odds } of settings) {
+    const { clean, earlyFast, lateFast, leanFast, low, grounded, holds } = odds;
+    expect(Math.abs(clean + earlyFast + lateFast + leanFast + low + grounded - 1)).toBeLessThan(1e-12);
+    expect(holds).toBeGreaterThanOrEqual(clean - 1e-12);
+  }
+});
+
+test("decide() gives the same answer again, whoever flies the draws, and another with another seed", async () => {
+  const apart: EnsembleRunner = async (spec, count) => {
+    const edges = [0, 1, Math.floor(count / 3), Math.floor(count / 2), count];
+    const runs = edges.slice(1).flatMap((to, i) => (to > edges[i]! ? [prepareEnsemble(spec)(edges[i]!, to)] : []));
+    return joinChunks(runs.reverse());
+  };
+  const figures = async (options: Parameters<typeof decide>[1]) => {
+    const { flight: _, ...rest } = await decide(plan, { draws, ...options });
+    return JSON.stringify({ ...rest, opened: rest.opened });
+  };
+  const once = await figures({});
+  expect(await figures({})).toBe(once);
+  expect(await figures({ run: apart })).toBe(once);
+  expect(await figures({ seed: 2 })).not.toBe(once);
+});
+
+test("decide() with the aligned model gives visibly other odds in wind: it is not the default", async () => {
+  const clean = async (model?: "aligned" | "pitching") => {
+    const { settings } = await decide(plan, { draws, ...(model ? { model } : {}) });
+    return settings.map((s) => s.odds.clean);
+  };
+  const byDefault = await clean();
+  expect(await clean("pitching")).toEqual(byDefault);
+  const aligned = await clean("aligned");
+  expect(Math.max(...byDefault.map((c, i) => Math.abs(c - aligned[i]!)))).toBeGreaterThan(0.1);
+});
+
+test("decide() hides every cut where the instructions were not confirmed", async () => {
+  const { delay } = calmPlan.motor;
+  if (delay.kind !== "adjustable") throw new Error("not adjustable");
+  const inputs = { ...calmPlan, motor: { ...calmPlan.motor, delay: { ...delay, cuttingConfirmed: false } } };
+  const { settings, toCut, checks } = await decide(inputs, { draws });
+  expect(checks.find((c) => c.code === "instructions-not-confirmed")?.verdict).toBe("stop");
+  for (const s of [...settings, toCut!]) {
+    if (s.removed === 0) continue;
+    expect(s.end).toBeNull();
+    expect(s.depth).toBeNull();
+    expect(s.spacers).toEqual([]);
+  }
+});
+
+test("decide() judges the flyer's own setting beside the suggestion", async () => {
+  const { choice, toCut, checks } = await decide({ ...calmPlan, choice: { delay: 10, reason: "habit" } }, { draws });
+  expect(choice).toMatchObject({ setting: { delay: 10 }, reason: "habit" });
+  expect(toCut!.delay).toBe(12);
+  expect(checks.find((c) => c.code === "choice-below-least")?.verdict).toBe("look");
+});
+
+test("decide() without a delay has nothing to cut, and needs electronics", async () => {
+  const plugged: DecisionInputs = { ...calmPlan, motor: { ...calmPlan.motor, delay: { kind: "none" } } };
+  const { settings, toCut, checks, unopened } = await decide(plugged, { draws: 64 });
+  expect([settings, toCut]).toEqual([[], null]);
+  expect(checks.find((c) => c.code === "no-charge")?.verdict).toBe("stop");
+  expect(unopened.odds).toBe(1);
+});
+
+test("decide() with the charge as back-up chooses a delay that seldom fires first", async () => {
+  const { delay } = calmPlan.motor;
+  const inputs: DecisionInputs = {
+    ...calmPlan,
+    motor: { ...calmPlan.motor, delay: { ...delay, longest: 16 } as typeof delay },
+    recovery: { ...calmPlan.recovery, motorCharge: "backup", electronics: { fires: "apogee", delay: 0 } },
+  };
+  const { settings, toCut } = await decide(inputs, { draws });
+  for (const s of settings) expect(s.firesFirst).not.toBeNull();
+  // a longer delay fires first less often
+  for (let i = 1; i < settings.length; i++)
+    expect(settings[i]!.firesFirst!).toBeGreaterThanOrEqual(settings[i - 1]!.firesFirst!);
+  const chosen = settings.find((s) => s.delay === toCut!.delay)!;
+  expect(chosen.firesFirst!).toBeLessThanOrEqual(0.05);
+  // 14 s would open cleaner, but one time in five before the electronics
+  expect(settings[1]!.odds.clean).toBeGreaterThan(chosen.odds.clean);
+  expect(toCut!.delay).toBe(16);
+  expect(toCut!.why).toBe("after-electronics");
+});
+
+test("decide() says over-cut only where the element as it is opens too early", async () => {
+  const cut = (seconds: number) => ({
+    ...heavyPlan,
+    cutSoFar: { removedDepth: seconds * perSecond, depthError: 0.1e-3 },
+  });
+  expect((await decide(heavyPlan, { draws: 64 })).overCut).toBeNull();
+  expect((await decide(cut(1), { draws: 64 })).overCut).toBeNull();
+  const { overCut, checks, toCut } = await decide(cut(4), { draws: 64 });
+  expect(overCut!.delay).toBeCloseTo(10, 9);
+  expect(checks.find((c) => c.code === "element-over-cut")?.verdict).toBe("look");
+  expect(toCut!.homeCut).toBeNull();
+});
+
+test("decide() finds the nominal and the drawn landings downwind or upwind of the same side", async () => {
+  const windy = { ...calmPlan, wind: windFrom(6, 200) };
+  const { unopened, flight, opened } = await decide(windy, { draws });
+  expect(unopened.east).toBe(flight.events.landing!.position[0]);
+  const { ellipse95 } = unopened;
+  // the cloud lies about the nominal landing: its centre within its own half axis
+  expect(Math.hypot(ellipse95!.east - unopened.east, ellipse95!.north - unopened.north)).toBeLessThan(ellipse95!.major);
+  // under its canopy it drifts with the wind: towards 20 degrees
+  const { position } = opened!.landing!;
+  expect(position[1]).toBeGreaterThan(flight.events.apogee!.position[1]);
+});
