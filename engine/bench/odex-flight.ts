@@ -28,9 +28,13 @@ function endOf(model: FlightModel, phase: FlownPhase, pastApogee: boolean): (y: 
   return pastApogee ? (y) => y[2]! : (y) => y[5]!;
 }
 
-function handedOver(model: FlightModel, stretch: Stretch, t: number, y: readonly number[]): number[] | null {
-  const { amplitude, impulse } = swingLeft(model, stretch, t, Float64Array.from(y));
-  if (!(amplitude < settledSwing)) return null;
+/** How far the swing is above the bound of the hand-over. */
+function swingAbove(model: FlightModel, stretch: Stretch, t: number, y: readonly number[]): number {
+  return swingLeft(model, stretch, t, Float64Array.from(y)).amplitude - settledSwing;
+}
+
+function handedOver(model: FlightModel, stretch: Stretch, t: number, y: readonly number[]): number[] {
+  const { impulse } = swingLeft(model, stretch, t, Float64Array.from(y));
   return [...y.slice(0, 3), y[3]! + impulse[0], y[4]! + impulse[1], y[5]! + impulse[2]];
 }
 
@@ -82,9 +86,10 @@ export function odexFlight(model: FlightModel, tolerance: number): OdexFlight {
             stop = { time: when, state: at(when), settled: false };
             return false;
           }
-          const settled = pitching ? handedOver(model, stretch, to, y) : null;
-          if (settled === null) return true;
-          stop = { time: to, state: settled, settled: true };
+          if (!pitching || swingAbove(model, stretch, to, y) >= 0) return true;
+          const above = (t: number): number => swingAbove(model, stretch, t, at(t));
+          const when = above(from) < 0 ? from : rootBetween(above, from, to, 1e-9);
+          stop = { time: when, state: handedOver(model, stretch, when, at(when)), settled: true };
           return false;
         },
       );

@@ -156,5 +156,6 @@ test("fly() returns the options that repeat it", () => {
   const again = fly(flight.model.inputs, { ...flight.options, gravity: 9.8 });
   expect(flight.options).toMatchObject({ model: "aligned", tolerance: 1e-6, gravity: null });
   expect(again.options.gravity).toBe(9.8);
-  expect(fly(referenceInputs, flight.options as never).events).toEqual(flight.events);
+  const { gravity: _, ...rest } = flight.options;
+  expect(fly(referenceInputs, rest).events).toEqual(flight.events);
 });

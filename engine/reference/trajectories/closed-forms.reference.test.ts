@@ -165,3 +165,19 @@ test("fly() coasts on the vacuum projectile's parabola once its motor is out", (
   near(landing.time - apogee.time, fall, "time of the fall");
   near(landing.position[0] - apogee.position[0], vx * fall, "way of the fall");
 });
+
+/** Last row of section 9: average thrust, thrust over weight at lift-off; tolerance 1e-5. */
+const thrustToWeight = [
+  [289, 21.0499],
+  [293.849, 21.403],
+] as const;
+
+test("thrust to weight at lift-off, by the label's and by the curve's average thrust", () => {
+  expect(thrustToWeight).toHaveLength(2);
+  const model = fly(referenceInputs, { model: "aligned", gravity: g }).model;
+  const weight = (model.airframe.mass + referenceInputs.motor.loadedMass) * model.gravityAt(0);
+  for (const [thrust, ratio] of thrustToWeight)
+    expect(Math.abs(thrust / weight - ratio)).toBeLessThanOrEqual(1e-5 * ratio);
+  // the second is the curve's own: impulse over the standard's burn time
+  expect(Math.abs(model.burn.averageThrust / weight - 21.403)).toBeLessThanOrEqual(1e-5 * 21.403);
+});

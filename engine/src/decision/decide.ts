@@ -65,7 +65,7 @@ export async function decide(inputs: DecisionInputs, options: DecideOptions = {}
   const choice = choiceOf(inputs, settings);
 
   const stability = stabilityOf(flight);
-  const tops = sortedColumn(chunk.flights, flightSize, APOGEE_HEIGHT);
+  const tops = topsOf(flight, chunk);
   const checks: Check[] = [
     ...oddsChecks(inputs, settings, toCut, bestSetting, strength.rated, notFlown),
     ...flightChecks(inputs, flight, stability, quantile(tops, 0.95)),
@@ -194,6 +194,12 @@ function coastOf(flight: FlightResult, chunk: EnsembleChunk): Decision["coast"] 
   const nominal = apogee !== null && burnout !== null ? apogee.time - burnout.time : 0;
   if (coasts.length === 0) return { nominal, p05: nominal, p50: nominal, p95: nominal };
   return { nominal, p05: quantile(coasts, 0.05), p50: quantile(coasts, 0.5), p95: quantile(coasts, 0.95) };
+}
+
+/** Heights of the top over the draws that flew, sorted; the nominal one where none did. */
+function topsOf(flight: FlightResult, chunk: EnsembleChunk): Float64Array {
+  const tops = sortedColumn(flown(chunk), flightSize, APOGEE_HEIGHT);
+  return tops.length > 0 ? tops : Float64Array.of(flight.events.apogee?.position[2] ?? 0);
 }
 
 function airspeedAtTop(chunk: EnsembleChunk): Decision["apogeeAirspeed"] {

@@ -1,4 +1,5 @@
 import { expect, test } from "vitest";
+import { windFrom } from "../../reference/trajectories/inputs.js";
 import { calmPlan } from "../../test/plan.js";
 import { fly } from "../flight/fly.js";
 import { choose } from "./choose.js";
@@ -53,8 +54,8 @@ test("homeCutOf() leaves room for the longest winner over the range, ties going 
   const winners: number[] = [];
   for (const wind of range.wind)
     for (const temperature of range.temperature) {
-      const east = wind;
-      const day = { ...inputs, air: { ...inputs.air, temperature }, wind: { ...calmPlan.wind, east } as never };
+      const blowing = { ...windFrom(wind, 270), gradientHeight: 300 };
+      const day = { ...inputs, air: { ...inputs.air, temperature }, wind: blowing };
       winners.push(await bestOn(day, "longer"));
     }
   const longest = plans[Math.min(...winners)]!;

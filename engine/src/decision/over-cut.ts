@@ -82,7 +82,8 @@ async function ballastRanges(inputs: DecisionInputs, plan: CutPlan, options: Odd
     while (last + 1 < all.length && all[last + 1]!.spare >= 0) last += 1;
     const from = i === 0 ? all[0]! : await edge(all[i - 1]!, all[i]!);
     const to = last === all.length - 1 ? all[last]! : await edge(all[last + 1]!, all[last]!);
-    const best = [from, ...all.slice(i, last + 1), to].reduce((a, b) => (b.spare > a.spare ? b : a));
+    // every mass in the range reaches both least odds: the best is the one that opens clean most often
+    const best = [from, ...all.slice(i, last + 1), to].reduce((a, b) => (b.clean > a.clean ? b : a));
     ranges.push({
       from: from.mass,
       to: to.mass,

@@ -1,3 +1,4 @@
+import { delayOfDepth } from "../motor/delay.js";
 import type { CutPlan } from "./cut-plan.js";
 import type { CutSoFar, CuttingTool, Removal } from "./inputs.js";
 
@@ -33,7 +34,7 @@ function amount(
 ): { seconds: number; depth: number } {
   return "seconds" in removal
     ? { seconds: removal.seconds, depth: removal.seconds * toolDepthPerSecond }
-    : { seconds: removal.depth / depthPerSecond, depth: removal.depth };
+    : { seconds: delayOfDepth(removal.depth, depthPerSecond), depth: removal.depth };
 }
 
 /** Every way of putting spacers on, each used up to its count. */
@@ -53,7 +54,7 @@ function combinations(tool: CuttingTool, depthPerSecond: number): Combination[] 
     return Array.from({ length: count + 1 }, (_, i) => {
       // a step counted out in whole micrometres stays what was typed
       const depth = Math.round((tool.from + i * tool.step) * 1e9) / 1e9;
-      return { seconds: depth / depthPerSecond, depth, end: null, spacers: [] };
+      return { seconds: delayOfDepth(depth, depthPerSecond), depth, end: null, spacers: [] };
     });
   }
   const kept = new Map(tool.spacers.map((s) => [s.name, amount(s.keepsBack, tool.depthPerSecond, depthPerSecond)]));
@@ -89,7 +90,8 @@ const pieces = (c: Combination): number => c.spacers.length;
  */
 export function achievableSettings(element: Element, tool: CuttingTool | undefined, cutSoFar?: CutSoFar): CutPlan[] {
   const depthPerSecond = depthPerSecondOf(element, tool);
-  const done = cutSoFar !== undefined && depthPerSecond !== undefined ? cutSoFar.removedDepth / depthPerSecond : 0;
+  const done =
+    cutSoFar !== undefined && depthPerSecond !== undefined ? delayOfDepth(cutSoFar.removedDepth, depthPerSecond) : 0;
   const asItIs: Combination = { seconds: done, depth: cutSoFar?.removedDepth ?? 0, end: null, spacers: [] };
   const deeper = cutSoFar === undefined ? 0 : cutSoFar.removedDepth + cutSoFar.depthError;
   const made = tool === undefined || depthPerSecond === undefined ? [] : combinations(tool, depthPerSecond);

@@ -28,7 +28,7 @@ export function depthOfDelay(seconds: number, depthPerSecond: number): number {
 export function delayOfDepth(depth: number, depthPerSecond: number): number {
   const seconds = depth / depthPerSecond;
   const neat = Math.round(seconds * STEPS_PER_SECOND) / STEPS_PER_SECOND;
-  return depthOfDelay(neat, depthPerSecond) === depth ? neat : seconds;
+  return Math.abs(depthOfDelay(neat, depthPerSecond) - depth) <= 4 * Number.EPSILON * depth ? neat : seconds;
 }
 
 /**

@@ -1,12 +1,16 @@
+import fc from "fast-check";
 import { expect, test } from "vitest";
 import { flightD, flightE, flightF } from "../../reference/trajectories/inputs.js";
 import { bruteJudge, openingAt } from "../../test/brute-judge.js";
 import { fastWork, flyDraw } from "../../test/fast.js";
+import { usualSpread } from "../../test/plan.js";
 import { nominalValues } from "../flight/fast/draw.js";
 import { emptyOutcome, type FastOutcome } from "../flight/fast/fast-flight.js";
 import type { FastWork } from "../flight/fast/work.js";
 import type { FlightInputs } from "../flight/inputs.js";
 import { normalCdf, normalQuantile } from "../math/normal.js";
+import { drawnValues } from "./drawn-values.js";
+import { drawNormals, drawSize } from "./draws.js";
 import { createJudge, judgeFlight } from "./judge.js";
 import {
   CLEAN,
@@ -100,6 +104,36 @@ test("judgeFlight() integrates the delay as brute force does, whatever the fligh
   }
   // every outcome, and holds, has been met
   expect([...seen].sort()).toEqual([CLEAN, EARLY_FAST, LATE_FAST, LEAN_FAST, LOW, GROUNDED, HOLDS]);
+});
+
+test("judgeFlight() agrees with brute force on random flights under random limits", () => {
+  const limits = fc.record({
+    draw: fc.nat(10_000),
+    speedLimit: fc.double({ min: 8, max: 30, noNaN: true }),
+    strengthSpeed: fc.double({ min: 10, max: 60, noNaN: true }),
+    floor: fc.double({ min: 20, max: 1200, noNaN: true }),
+    fillDistance: fc.double({ min: 2, max: 80, noNaN: true }),
+  });
+  const work = fastWork(flightE);
+  const burnout = work.tables.model.burn.end;
+  const drawn = nominalValues();
+  const count = 10_000;
+  fc.assert(
+    fc.property(limits, ({ draw, ...change }) => {
+      const settings = [6, 11, 15].map((delay) => ({ delay, sd: 1.2 }));
+      const by: OpeningSpec = { ...spec, ...change, settings, samples: 0 };
+      const flight = flyDraw(work, drawnValues(usualSpread, drawNormals(9, draw, new Float64Array(drawSize)), drawn));
+      const judged = new Float64Array(3 * judgedSize);
+      judgeFlight(createJudge(by), work, flight, burnout, 0.5, judged, 0, new Float64Array(), 0);
+      const result = { work, flight, burnout, judged, samples: new Float64Array() };
+      settings.forEach((_, s) => {
+        const odds = brute(result, by, s, count);
+        for (let k = 0; k <= HOLDS; k++)
+          expect(Math.abs(judged[s * judgedSize + k]! - odds[k]!), `${s}, figure ${k}`).toBeLessThan(8 / count);
+      });
+    }),
+    { numRuns: 40 },
+  );
 });
 
 test("judgeFlight() with an exact delay gives one outcome with certainty", () => {

@@ -179,18 +179,20 @@ export function fastFlight(
   let h = 0.02;
   let tries = 0;
   let recording = false;
+  let toTop = false;
   for (let steps = 0; steps < mostSteps; steps++) {
     const to = c[at.STRETCH_TO]!;
     const rest = to - t;
-    h = Math.min(h, longestStep(w, phase));
+    if (!toTop) h = Math.min(h, longestStep(w, phase));
     const last = h * 1.01 >= rest;
     // two equal steps rather than a long one and a stub
-    const length = last ? rest : h * 2 > rest ? 0.5 * rest : h;
+    const length = last ? rest : h * 2 > rest && !toTop ? 0.5 * rest : h;
     const error = tryStep(w, phase, t, length, tolerance) / (pastApogee ? allowedError(w) : 1);
     tries += 1;
     const nextH = length * stepFactor(error);
     if (!(error <= 1)) {
       h = nextH;
+      toTop = false;
       if (h < 1e-13) break;
       continue;
     }
@@ -224,6 +226,13 @@ export function fastFlight(
       }
       if (w.next[1]! < 0) break;
     } else {
+      if (phase === PITCHING && !pastApogee && !toTop && w.next[3]! < 0) {
+        // a body that still swings is laid into the airflow at the top itself: the step is made to end there
+        record(w, recordCount, t, length);
+        h = length * recordedFall(records, recordCount * recordSize, 3, 0);
+        toTop = true;
+        continue;
+      }
       if (recording) {
         if (recordCount >= mostRecords) break;
         record(w, recordCount, t, length);
@@ -242,7 +251,8 @@ export function fastFlight(
       }
       carryPlace(w, length);
     }
-    const turned = !pastApogee && phase !== GUIDE && w.next[3]! < 0;
+    const turned = !pastApogee && phase !== GUIDE && (toTop || w.next[3]! < 0);
+    toTop = false;
     if (turned) {
       pastApogee = true;
       if (recording) noteApogee(w, recordCount - 1, out);

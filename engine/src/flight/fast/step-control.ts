@@ -13,6 +13,24 @@ const landingHeight = 60;
 
 const landingSlack = 100;
 
+/** A kink of the wind's profile nearer than this is passed, not aimed at [m]. */
+const knotReach = 2;
+
+/** Time to the next kink of the wind's profile on the way [s], gravity and drag as they are now; Infinity where there is none. */
+function timeToKnot(w: FastWork): number {
+  const { y, k, windKnots } = w;
+  const z = y[0]!;
+  const climb = y[3]!;
+  const bend = k[3]!;
+  for (let i = 0; i < windKnots.length; i++) {
+    const way = windKnots[climb > 0 ? i : windKnots.length - 1 - i]! - z;
+    if (climb > 0 ? way < knotReach : way > -knotReach) continue;
+    const reach = climb * climb + 2 * bend * way;
+    return reach > 0 ? (2 * way) / (climb + Math.sign(climb) * Math.sqrt(reach)) : Number.POSITIVE_INFINITY;
+  }
+  return Number.POSITIVE_INFINITY;
+}
+
 /** From this Mach number on the drag bends sharply, and a step may change the Mach number by no more than this. */
 const bentFrom = 0.82;
 const bentStep = 0.05;
@@ -32,6 +50,7 @@ export function longestStep(w: FastWork, phase: FastPhase): number {
     if (frequency2 > 0) longest = swingShare / Math.sqrt(frequency2);
   }
   const climb = y[3]!;
+  longest = Math.min(longest, timeToKnot(w));
   if (climb <= 0) return longest;
   // the path's own speed, wind left out, and the sound's at the pad: only a pace is wanted
   const speed = Math.sqrt(y[1]! * y[1]! + y[2]! * y[2]! + climb * climb);

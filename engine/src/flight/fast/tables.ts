@@ -25,6 +25,8 @@ export interface FastTables {
   readonly windTop: number;
   readonly windCount: number;
   readonly wind: WindBase;
+  /** Heights at which the wind's profile has a kink [m], rising. */
+  readonly windKnots: Float64Array;
   readonly drag: DragTable;
   /**
    * Per Mach node: Σ CN, Σ CN x, Σ CN x² of all parts, then slope and place of each part.
@@ -58,7 +60,9 @@ function aeroTable(model: FlightModel, machStep: number, machCount: number): { a
   return { aero, stride };
 }
 
-function windBase(model: FlightModel, top: number): { wind: WindBase; windTop: number; windCount: number } {
+type WindTables = Pick<FastTables, "wind" | "windTop" | "windCount" | "windKnots">;
+
+function windBase(model: FlightModel, top: number): WindTables {
   const profile = model.inputs.wind;
   if (profile.kind === "power") {
     const windTop = Math.min(profile.gradientHeight, top);
@@ -69,6 +73,7 @@ function windBase(model: FlightModel, top: number): { wind: WindBase; windTop: n
     return {
       windTop,
       windCount,
+      windKnots: Float64Array.from(profile.gradientHeight < top ? [profile.gradientHeight] : []),
       wind: { kind: "power", east: profile.east, north: profile.north, exponent: profile.exponent, logRatios },
     };
   }
@@ -79,6 +84,7 @@ function windBase(model: FlightModel, top: number): { wind: WindBase; windTop: n
   return {
     windTop,
     windCount,
+    windKnots: Float64Array.from(profile.heights.filter((height) => height > 0)),
     wind: { kind: "aloft", east: Float64Array.from(nodes, (w) => w[0]), north: Float64Array.from(nodes, (w) => w[1]) },
   };
 }

@@ -27,6 +27,7 @@ export interface FastWork {
   readonly lastMachCell: number;
   /** −1: drag does not depend on height. */
   readonly lastDragRow: number;
+  readonly windKnots: Float64Array;
   readonly aero: Float64Array;
   readonly aeroStride: number;
   readonly partCount: number;
@@ -76,6 +77,7 @@ export function createWork(tables: FastTables): FastWork {
     lastWindCell: tables.windCount - 1,
     lastMachCell: drag.machCount - 2,
     lastDragRow: drag.heightCount - 2,
+    windKnots: tables.windKnots,
     aero: tables.aero,
     aeroStride: tables.aeroStride,
     partCount: tables.partCount,
