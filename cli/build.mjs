@@ -49,6 +49,7 @@ export async function buildBundle() {
     target: "node20",
     conditions: ["source"],
     minifySyntax: true,
+    minifyWhitespace: true,
     legalComments: "eof",
     banner: {
       js: 'import { createRequire as requireFrom } from "node:module";\nconst require = requireFrom(import.meta.url);',

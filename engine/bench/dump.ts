@@ -1,7 +1,7 @@
 import { lowestShear } from "../src/flight/aligned.js";
 import * as at from "../src/flight/fast/slots.js";
 import { fastTables } from "../src/flight/fast/tables.js";
-import { createWork } from "../src/flight/fast/work.js";
+import { FastWork } from "../src/flight/fast/work.js";
 import { settledSwing } from "../src/flight/hand-over.js";
 import { prepareFlight } from "../src/flight/model.js";
 import { drawSize } from "../src/spread/draws.js";
@@ -21,7 +21,7 @@ function directions(): number[] {
 export function dumpEnsemble(spec: EnsembleSpec): string {
   const model = prepareFlight(spec.inputs, spec.options);
   const tables = fastTables(model, spec.top, spec.topMach);
-  const work = createWork(tables);
+  const work = new FastWork(tables);
   const { air, drag, wind } = tables;
   const { rocket, ballast, guide } = spec.inputs;
   const { spread: s, opening } = spec;
@@ -59,6 +59,7 @@ export function dumpEnsemble(spec: EnsembleSpec): string {
     coasting: drag.coasting,
     thrusting: drag.thrusting,
     aero: tables.aero,
+    windKnots: tables.windKnots,
     stretches: model.stretches.flatMap((x) => [x.from, x.to, x.thrust, x.slope, x.impulse, x.thrusting ? 1 : 0]),
     rocket: [rocket.mass, rocket.balance, rocket.inertia],
     ballast: [ballast.mass, ballast.at],

@@ -54,7 +54,7 @@ static const double *array(const char *name) { return entry(name)->values; }
 
 // ---- work.ts, slots.ts
 
-enum { rowSize = 10, mostRecords = 4096, mostParts = 32 };
+enum { rowSize = 10, mostRecords = 1024 };
 typedef enum { GUIDE, PITCHING, ALIGNED, COASTING } Phase;
 
 typedef struct {
@@ -73,7 +73,8 @@ typedef struct {
   double lowestShear, settledSwing, totalImpulse, burnEnd;
   int lastAirCell, lastWindCell, lastMachCell, lastDragRow, machCount, aeroStride, partCount;
   int settled, pitching, handOver, stretchCount;
-  const double *coasting, *thrustingDrag, *aero;
+  const double *coasting, *thrustingDrag, *aero, *windKnots;
+  int windKnotCount;
   const Stretch *stretches;
   // of a draw
   double halfDragArea, frameMass, frameBalance, frameInertia, guideEast, guideNorth, guideUp;
@@ -85,7 +86,7 @@ typedef struct {
   double emptyPerMass, emptyPerInertia, emptyBalance, swingFrequency2;
   // of a step
   double y[rowSize], stage[rowSize], next[rowSize], k[7 * rowSize], place[2];
-  Record records[mostRecords];
+  Record records[mostRecords + 1];
 } Work;
 
 static inline int whole(double x) { return x < 2147483647.0 ? (int)x : x > 0 ? 2147483647 : 0; }
@@ -536,8 +537,20 @@ static void acceptStep(Work *w, Phase phase) {
 
 // ---- step-control.ts
 
-static const double swingShare = 0.62, turnShare = 0.36, landingHeight = 60, landingSlack = 100;
-static const double bentFrom = 0.82, bentStep = 0.05;
+static const double swingShare = 0.62, turnShare = 0.3, landingHeight = 60, landingSlack = 100;
+static const double bentFrom = 0.82, bentStep = 0.05, knotReach = 2, shortOfKnot = 0.96;
+
+static double timeToKnot(const Work *w) {
+  double z = w->y[0], climb = w->y[3], bend = w->k[3];
+  for (int i = 0; i < w->windKnotCount; i++) {
+    double way = w->windKnots[climb > 0 ? i : w->windKnotCount - 1 - i] - z;
+    if (climb > 0 ? way < knotReach : way > -knotReach) continue;
+    double reach = climb * climb + 2 * bend * way;
+    double sign = climb > 0 ? 1 : climb < 0 ? -1 : 0;
+    return reach > 0 ? (shortOfKnot * 2 * way) / (climb + sign * sqrt(reach)) : INFINITY;
+  }
+  return INFINITY;
+}
 
 static double longestStep(const Work *w, Phase phase) {
   const double *y = w->y;
@@ -545,6 +558,7 @@ static double longestStep(const Work *w, Phase phase) {
   double longest = INFINITY;
   if (phase == PITCHING && w->swingFrequency2 > 0) longest = swingShare / sqrt(w->swingFrequency2);
   double climb = y[3];
+  longest = fmin(longest, timeToKnot(w));
   if (climb <= 0) return longest;
   double speed = sqrt(y[1] * y[1] + y[2] * y[2] + climb * climb);
   if (phase == COASTING) longest = fmin(longest, (turnShare * (speed + 2)) / w->gravity0);
@@ -558,7 +572,7 @@ static double allowedError(const Work *w) { return w->next[0] < landingHeight ? 
 static double stepFactor(double error) {
   if (!(error < 1e300)) return 0.2;
   if (error < 1e-4) return 4;
-  return fmin(4, fmax(0.2, 0.87 * exp(-0.2 * log(error))));
+  return fmin(4, fmax(0.2, 0.87 / sqrt(sqrt(error))));
 }
 
 // ---- fast-flight.ts
@@ -687,7 +701,7 @@ static void fastFlight(Work *w, double impulse, double time, double tolerance, O
   if (index == w->stretchCount) return;
 
   Phase phase = GUIDE;
-  int pastApogee = 0, recordCount = 0, recording = 0;
+  int pastApogee = 0, recordCount = 0, recording = 0, toTop = 0;
   y[0] = 0;
   y[1] = 0;
   w->place[0] = 0;
@@ -697,13 +711,14 @@ static void fastFlight(Work *w, double impulse, double time, double tolerance, O
   for (int steps = 0; steps < 20000; steps++) {
     double to = w->stretchTo;
     double rest = to - t;
-    h = fmin(h, longestStep(w, phase));
+    if (!toTop) h = fmin(h, longestStep(w, phase));
     int last = h * 1.01 >= rest;
-    double length = last ? rest : h * 2 > rest ? 0.5 * rest : h;
+    double length = last ? rest : h * 2 > rest && !toTop ? 0.5 * rest : h;
     double error = tryStep(w, phase, t, length, tolerance) / (pastApogee ? allowedError(w) : 1);
     double nextH = length * stepFactor(error);
     if (!(error <= 1)) {
       h = nextH;
+      toTop = 0;
       if (h < 1e-13) break;
       continue;
     }
@@ -736,6 +751,12 @@ static void fastFlight(Work *w, double impulse, double time, double tolerance, O
       }
       if (w->next[1] < 0) break;
     } else {
+      if (phase == PITCHING && !pastApogee && !toTop && w->next[3] < 0 && recordCount < mostRecords) {
+        record(w, recordCount, t, length);
+        h = length * recordedFall(&w->records[recordCount], 3, 0);
+        toTop = 1;
+        continue;
+      }
       if (recording) {
         if (recordCount >= mostRecords) break;
         record(w, recordCount, t, length);
@@ -754,7 +775,8 @@ static void fastFlight(Work *w, double impulse, double time, double tolerance, O
       }
       carryPlace(w, length);
     }
-    int turned = !pastApogee && phase != GUIDE && w->next[3] < 0;
+    int turned = !pastApogee && phase != GUIDE && (toTop || w->next[3] < 0);
+    toTop = 0;
     if (turned) {
       pastApogee = 1;
       if (recording) noteApogee(&w->records[recordCount - 1], out);
@@ -1312,6 +1334,8 @@ static void prepare(void) {
   work.coasting = array("coasting");
   work.thrustingDrag = array("thrusting");
   work.aero = array("aero");
+  work.windKnots = array("windKnots");
+  work.windKnotCount = entry("windKnots")->count;
   work.stretches = (const Stretch *)array("stretches");
   work.stretchCount = entry("stretches")->count / 6;
 

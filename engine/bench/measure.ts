@@ -1,5 +1,7 @@
+import { prepareFlight } from "../src/flight/model.js";
 import type { TurningModel } from "../src/flight/options.js";
 import type { FlightResult } from "../src/flight/result.js";
+import { drawnInputs } from "../src/spread/drawn-inputs.js";
 import { prepareEnsemble } from "../src/spread/ensemble.js";
 import { type Errors, errorsOf, tightFlights } from "./accuracy.js";
 import { compile, compilerFlags, compilerName, prepareC } from "./c-side.js";
@@ -49,6 +51,8 @@ export interface Measured {
   readonly compiler: string | null;
   readonly pitching: ModelFigures;
   readonly aligned: ModelFigures;
+  /** Pitching flights a second with nothing judged: what odex does, too. */
+  readonly flightsAlone: number;
   /** Odex as exact as the draws must be, and as exact as they are. */
   readonly odex: { readonly asTheyMust: OdexFigures; readonly asTheyAre: OdexFigures };
 }
@@ -65,7 +69,13 @@ function flightsASecond(count: number, fly: () => unknown): number {
   return count / (processorTime() - start);
 }
 
-function measureModel(model: TurningModel, program: string | null, folder: string): ModelFigures {
+/** One of those who take turns: runs a round at a time, then says what it came to. */
+interface Contender<T> {
+  readonly round: () => void;
+  readonly figures: () => T;
+}
+
+function ensembleContender(model: TurningModel, program: string | null, folder: string): Contender<ModelFigures> {
   const { spec } = benchSpec(model);
   const { settings, samples } = spec.opening;
   const run = prepareEnsemble(spec);
@@ -73,44 +83,75 @@ function measureModel(model: TurningModel, program: string | null, folder: strin
   const chunk = run(0, draws);
   run(0, draws);
   const other = runC === null ? null : runC(0, draws, 1);
+  const errors = errorsOf(chunk, spec, tightFlights(spec, drawsCompared));
   let typescript = 0;
   let c: number | null = null;
-  for (let round = 0; round < rounds; round++) {
-    for (let i = 0; i < runsARound; i++)
-      typescript = Math.max(
-        typescript,
-        flightsASecond(timedDraws, () => run(0, timedDraws)),
-      );
-    if (runC !== null) c = Math.max(c ?? 0, ...runC(0, timedDraws, runsARound).rates);
-  }
   return {
-    model,
-    typescript,
-    c,
-    apart: other === null ? null : furthestApart(chunk, settings.length, samples, other),
-    errors: errorsOf(chunk, spec, tightFlights(spec, drawsCompared)),
+    round: () => {
+      for (let i = 0; i < runsARound; i++)
+        typescript = Math.max(
+          typescript,
+          flightsASecond(timedDraws, () => run(0, timedDraws)),
+        );
+      if (runC !== null) c = Math.max(c ?? 0, ...runC(0, timedDraws, runsARound).rates);
+    },
+    figures: () => ({
+      model,
+      typescript,
+      c,
+      apart: other === null ? null : furthestApart(chunk, settings.length, samples, other),
+      errors,
+    }),
   };
 }
 
-/** The loosest tolerance at which odex is as exact as asked on the draws compared, and its speed there. */
-function measureOdex(tight: readonly FlightResult[], allowed: number): OdexFigures {
+/** Draws flown to the ground, no opening judged. */
+function flightsAloneContender(): Contender<number> {
+  const { spec } = benchSpec("pitching");
+  const run = prepareEnsemble({ ...spec, opening: { ...spec.opening, settings: [] } });
+  run(0, draws);
+  let rate = 0;
+  return {
+    round: () => {
+      for (let i = 0; i < runsARound; i++)
+        rate = Math.max(
+          rate,
+          flightsASecond(timedDraws, () => run(0, timedDraws)),
+        );
+    },
+    figures: () => rate,
+  };
+}
+
+/** Odex at the loosest tolerance at which it is as exact as asked on the draws compared. */
+function odexContender(tight: readonly FlightResult[], allowed: number): Contender<OdexFigures> {
+  const { spec } = benchSpec("pitching");
   for (const tolerance of [1e-3, 3e-4, 1e-4, 3e-5, 1e-5, 5e-6, 2e-6, 1e-6, 5e-7, 2e-7, 1e-7, 1e-8, 1e-9]) {
     const error = Math.max(...tight.map((flight) => errorOf(flight, odexFlight(flight.model, tolerance).apogeeTime)));
     if (!(error <= allowed)) continue;
     let calls = 0;
     // flight by flight, so that the best of each counts as it does for the short runs of the draws
-    const rates = tight.map(({ model }) => {
-      let best = 0;
-      for (let round = 0; round < rounds; round++)
-        best = Math.max(
-          best,
-          flightsASecond(1, () => odexFlight(model, tolerance)),
-        );
-      calls += odexFlight(model, tolerance).calls;
-      return best;
-    });
-    const seconds = rates.reduce((sum, rate) => sum + 1 / rate, 0);
-    return { tolerance, error, rate: tight.length / seconds, calls: calls / tight.length };
+    const best = new Float64Array(tight.length);
+    return {
+      round: () => {
+        calls = 0;
+        for (const i of tight.keys())
+          best[i] = Math.max(
+            best[i]!,
+            flightsASecond(1, () => {
+              // as for the draws, a flight begins with drawing its inputs and preparing what they need
+              const inputs = drawnInputs(spec.inputs, spec.spread, spec.seed, i);
+              calls += odexFlight(prepareFlight(inputs, spec.options), tolerance).calls;
+            }),
+          );
+      },
+      figures: () => ({
+        tolerance,
+        error,
+        rate: tight.length / best.reduce((sum, rate) => sum + 1 / rate, 0),
+        calls: calls / tight.length,
+      }),
+    };
   }
   throw new Error("odex reaches the draws' accuracy at no tolerance tried");
 }
@@ -128,17 +169,21 @@ function errorOf(flight: FlightResult, apogeeTime: number): number {
 export function measure(source: string, folder: string): Measured {
   const name = compilerName();
   const program = name === null ? null : compile(source, folder);
-  const pitching = measureModel("pitching", program, folder);
+  const pitching = ensembleContender("pitching", program, folder);
+  const aligned = ensembleContender("aligned", program, folder);
+  const alone = flightsAloneContender();
   const tight = tightFlights(benchSpec("pitching").spec, drawsCompared);
+  const asTheyMust = odexContender(tight, odexError);
+  const asTheyAre = odexContender(tight, pitching.figures().errors.apogeeTime);
+  for (let round = 0; round < rounds; round++)
+    for (const contender of [pitching, alone, asTheyMust, aligned, asTheyAre]) contender.round();
   return {
     seed: benchSeed,
     draws,
     compiler: name === null ? null : `${name}, ${compilerFlags.join(" ")}`,
-    pitching,
-    aligned: measureModel("aligned", program, folder),
-    odex: {
-      asTheyMust: measureOdex(tight, odexError),
-      asTheyAre: measureOdex(tight, pitching.errors.apogeeTime),
-    },
+    pitching: pitching.figures(),
+    aligned: aligned.figures(),
+    flightsAlone: alone.figures(),
+    odex: { asTheyMust: asTheyMust.figures(), asTheyAre: asTheyAre.figures() },
   };
 }

@@ -1,7 +1,7 @@
-import { type DrawnValues, nominalValues, setDraw } from "../src/flight/fast/draw.js";
-import { emptyOutcome, type FastOutcome, fastFlight } from "../src/flight/fast/fast-flight.js";
+import { DrawnValues, setDraw } from "../src/flight/fast/draw.js";
+import { FastOutcome, fastFlight } from "../src/flight/fast/fast-flight.js";
 import { fastTables } from "../src/flight/fast/tables.js";
-import { createWork, type FastWork } from "../src/flight/fast/work.js";
+import { FastWork } from "../src/flight/fast/work.js";
 import type { FlightInputs } from "../src/flight/inputs.js";
 import { prepareFlight } from "../src/flight/model.js";
 import { type FlightOptions, resolveFlightOptions } from "../src/flight/options.js";
@@ -9,15 +9,15 @@ import { drawTolerance } from "../src/spread/ensemble.js";
 
 /** Memory for fast flights of one plan, set up for the nominal draw. Tables to 3000 m and Mach 1.6. */
 export function fastWork(inputs: FlightInputs, options: FlightOptions = {}): FastWork {
-  const work = createWork(fastTables(prepareFlight(inputs, resolveFlightOptions(options)), 3000, 1.6));
-  setDraw(work, nominalValues());
+  const work = new FastWork(fastTables(prepareFlight(inputs, resolveFlightOptions(options)), 3000, 1.6));
+  setDraw(work, new DrawnValues());
   return work;
 }
 
 /** Flies one draw into the work's records. */
-export function flyDraw(work: FastWork, drawn: DrawnValues = nominalValues()): FastOutcome {
+export function flyDraw(work: FastWork, drawn: DrawnValues = new DrawnValues()): FastOutcome {
   setDraw(work, drawn);
-  return fastFlight(work, drawn.totalImpulse, drawn.burnTime, drawTolerance, emptyOutcome());
+  return fastFlight(work, drawn.totalImpulse, drawn.burnTime, drawTolerance, new FastOutcome());
 }
 
 /** Numbers of a table of winds aloft: a veering wind with a jet. */

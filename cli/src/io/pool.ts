@@ -2,8 +2,11 @@ import { Worker } from "node:worker_threads";
 import { type EnsembleChunk, type EnsembleSpec, joinChunks, prepareEnsemble } from "@delaywright/engine";
 import type { Pool } from "./io.js";
 
-/** Draws that are flown in one go. Fixed, so that the number of workers changes no figure. */
+/** Draws that are flown in one go. */
 const RUN = 250;
+
+/** The first go is short: whoever asked gets on with other work while the hot code is compiled beside. */
+const FIRST_RUN = 50;
 
 /** What a worker is asked: a spec to prepare once, and runs of its draws. */
 export interface Task {
@@ -16,10 +19,12 @@ export interface Task {
 
 /** Runs of draws that together cover 0 … `draws` − 1. */
 export function runsOf(draws: number): { from: number; to: number }[] {
-  return Array.from({ length: Math.ceil(draws / RUN) }, (_, i) => ({
-    from: i * RUN,
-    to: Math.min(draws, (i + 1) * RUN),
+  const first = { from: 0, to: Math.min(draws, FIRST_RUN) };
+  const rest = Array.from({ length: Math.ceil(Math.max(0, draws - FIRST_RUN) / RUN) }, (_, i) => ({
+    from: FIRST_RUN + i * RUN,
+    to: Math.min(draws, FIRST_RUN + (i + 1) * RUN),
   }));
+  return [first, ...rest];
 }
 
 /** Flies everything in this thread. */

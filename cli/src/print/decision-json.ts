@@ -48,6 +48,7 @@ export function decisionJson({ decision, inputs, context, doubts }: Answer) {
       reasons: toCut.reasons,
       helps: toCut.helps,
       homeCut: toCut.homeCut && cutJson(toCut.homeCut),
+      homeWeather: toCut.homeWeather,
     },
     choice: choice && { setting: settingJson(choice.setting), reason: choice.reason },
     opened: descentJson(decision.opened),

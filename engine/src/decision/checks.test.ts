@@ -161,6 +161,7 @@ const toCut: ToCut = {
   reasons: [],
   helps: [],
   homeCut: null,
+  homeWeather: null,
 };
 
 test("oddsChecks() stops where no setting holds and asks to look below the least clean odds", () => {

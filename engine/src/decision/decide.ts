@@ -10,7 +10,7 @@ import type { CutPlan } from "./cut-plan.js";
 import type { Check, Decision, Setting, ToCut, Warning } from "./decision.js";
 import { noScatter } from "./delay-scatter.js";
 import { driversOf } from "./drivers.js";
-import { homeCutOf } from "./home-cut.js";
+import { homeCutOf, homeWeatherOf } from "./home-cut.js";
 import type { DecisionInputs } from "./inputs.js";
 import { type EnsembleRunner, judgeSettings, type OddsOptions, runHere } from "./odds.js";
 import { type OtherRocket, overCutAdvice } from "./over-cut.js";
@@ -59,7 +59,7 @@ export async function decide(inputs: DecisionInputs, options: DecideOptions = {}
   const cuts = (bestSetting?.removed ?? 0) > (settings[0]?.removed ?? 0);
   const homeCut =
     best !== null && cuts && allowed && inputs.cutSoFar === undefined
-      ? await homeCutOf(inputs, plans, best.index, flight, run)
+      ? await homeCutOf(inputs, plans, best.index, judged.rough, run)
       : null;
   const toCut = best === null || bestSetting === null ? null : toCutOf(inputs, settings, best, homeCut);
   const choice = choiceOf(inputs, settings);
@@ -159,6 +159,7 @@ function toCutOf(
     why: best.why,
     ...reasonsFor(settings, best.index, limits, spread.dragScale < 0.15),
     homeCut,
+    homeWeather: homeCut === null ? null : homeWeatherOf(inputs),
   };
 }
 

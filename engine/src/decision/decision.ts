@@ -3,6 +3,7 @@ import type { ResolvedFlightOptions } from "../flight/options.js";
 import type { FlightResult } from "../flight/result.js";
 import type { ValidityCode } from "../rocket/validity.js";
 import type { CutPlan } from "./cut-plan.js";
+import type { WeatherRange } from "./inputs.js";
 
 /** The six outcomes of an opening, judged in this order; their odds sum to 1. */
 export interface OutcomeOdds {
@@ -75,6 +76,8 @@ export interface ToCut extends CutPlan {
   readonly helps: readonly HelpCode[];
   /** The first, shallower cut to make at home; null where there is none to make before the last. */
   readonly homeCut: CutPlan | null;
+  /** The weather that the cut at home leaves room for; null where there is none to make. */
+  readonly homeWeather: WeatherRange | null;
 }
 
 /** Shares of variance that one uncertain input causes, first order and in all. */

@@ -1,17 +1,17 @@
 import { expect, test } from "vitest";
 import { flightD } from "../../reference/trajectories/inputs.js";
 import { pickFreeze } from "../../test/pick-freeze.js";
-import { nominalValues, setDraw } from "../flight/fast/draw.js";
-import { emptyOutcome, fastFlight } from "../flight/fast/fast-flight.js";
+import { DrawnValues, setDraw } from "../flight/fast/draw.js";
+import { FastOutcome, fastFlight } from "../flight/fast/fast-flight.js";
 import { fastTables } from "../flight/fast/tables.js";
-import { createWork } from "../flight/fast/work.js";
+import { FastWork } from "../flight/fast/work.js";
 import { prepareFlight } from "../flight/model.js";
 import { resolveFlightOptions } from "../flight/options.js";
 import { normalQuantile } from "../math/normal.js";
 import { drawnValues, noSpread } from "../spread/drawn-values.js";
 import { flightInputsDrawn } from "../spread/draws.js";
 import { drawTolerance, type EnsembleSpec, prepareEnsemble } from "../spread/ensemble.js";
-import { createJudge, judgeFlight } from "../spread/judge.js";
+import { JudgeWork, judgeFlight } from "../spread/judge.js";
 import { judgedSize } from "../spread/opening-spec.js";
 import { mixSeed, scramble } from "../spread/scramble.js";
 import { sobolInteger } from "../spread/sobol.js";
@@ -59,10 +59,10 @@ const spec: EnsembleSpec = {
 /** Coast time, time of apogee and odds of a clean opening of one flight, from its normal values. */
 function figuresOf() {
   const model = prepareFlight(spec.inputs, spec.options);
-  const work = createWork(fastTables(model, spec.top, spec.topMach));
-  const judge = createJudge(spec.opening);
-  const values = nominalValues();
-  const flight = emptyOutcome();
+  const work = new FastWork(fastTables(model, spec.top, spec.topMach));
+  const judge = new JudgeWork(spec.opening);
+  const values = new DrawnValues();
+  const flight = new FastOutcome();
   const judged = new Float64Array(judgedSize);
   return (z: Float64Array) => {
     drawnValues(spread, z, values);

@@ -1,6 +1,6 @@
 import { padTemperature } from "../air/at-field.js";
 import type { FlightResult } from "../flight/result.js";
-import type { WindProfile } from "../wind/profile.js";
+import type { WeatherShift } from "../spread/ensemble.js";
 import { windNearGround } from "./checks.js";
 import { choose } from "./choose.js";
 import type { CutPlan } from "./cut-plan.js";
@@ -8,23 +8,24 @@ import type { DecisionInputs, WeatherRange } from "./inputs.js";
 import { judgeSettings, type OddsOptions } from "./odds.js";
 
 /** Draws for each corner of the weather: the home cut needs the order of settings, not their last percent. */
-const cornerDraws = 128;
+const cornerDraws = 96;
 
-/** Range of weather taken where the plan states none: own default, no source. */
-function usualRange(inputs: DecisionInputs): WeatherRange {
+/** The range of weather that a cut at home must leave room for: the plan's, else one around today's (own default, no source). */
+export function homeWeatherOf(inputs: DecisionInputs): WeatherRange {
+  if (inputs.weatherRange !== undefined) return inputs.weatherRange;
   const wind = windNearGround(inputs);
   const temperature = padTemperature(inputs.air);
   return { wind: [0, Math.max(wind + 3, 1.5 * wind)], temperature: [temperature - 8, temperature + 8] };
 }
 
-/** The same wind, grown or shrunk to a speed near the ground; a calm blows from the west. */
-function windOf(wind: WindProfile, now: number, speed: number): WindProfile {
-  const factor = now > 0 ? speed / now : 0;
-  if (wind.kind === "power")
-    return now > 0
-      ? { ...wind, east: wind.east * factor, north: wind.north * factor }
-      : { ...wind, east: speed, north: 0 };
-  return now > 0 ? { ...wind, east: wind.east.map((w) => w * factor), north: wind.north.map((w) => w * factor) } : wind;
+/** The weather of one corner, as a shift from today's; a calm blows from the west. */
+function shiftTo(inputs: DecisionInputs, speed: number, temperature: number): WeatherShift {
+  const now = windNearGround(inputs);
+  return {
+    temperature: temperature - padTemperature(inputs.air),
+    windSpeed: now > 0 ? speed / now : 1,
+    windEast: now > 0 ? 0 : speed,
+  };
 }
 
 /**
@@ -44,19 +45,14 @@ export async function homeCutOf(
   flight: FlightResult,
   options: OddsOptions,
 ): Promise<CutPlan | null> {
-  const range = inputs.weatherRange ?? usualRange(inputs);
-  const now = windNearGround(inputs);
+  const range = homeWeatherOf(inputs);
   let longest = today;
   for (const speed of range.wind)
     for (const temperature of range.temperature) {
-      const there: DecisionInputs = {
-        ...inputs,
-        air: { ...inputs.air, temperature },
-        wind: windOf(inputs.wind, now, speed),
-      };
-      const judged = await judgeSettings(there, plans, {
+      const judged = await judgeSettings(inputs, plans, {
         ...options,
         near: flight,
+        shift: shiftTo(inputs, speed, temperature),
         draws: Math.min(cornerDraws, options.draws),
       });
       longest = Math.min(longest, choose(judged.settings, inputs.limits, "longer").index);

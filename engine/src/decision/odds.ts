@@ -1,9 +1,16 @@
 import { padTemperature } from "../air/at-field.js";
 import { fly } from "../flight/fly.js";
-import type { FlightOptions } from "../flight/options.js";
+import { defaultFlightOptions, type FlightOptions } from "../flight/options.js";
 import type { FlightResult } from "../flight/result.js";
 import { noSpread, varies } from "../spread/drawn-values.js";
-import { type EnsembleChunk, type EnsembleSpec, FLEW, flightSize, prepareEnsemble } from "../spread/ensemble.js";
+import {
+  type EnsembleChunk,
+  type EnsembleSpec,
+  FLEW,
+  flightSize,
+  prepareEnsemble,
+  type WeatherShift,
+} from "../spread/ensemble.js";
 import type { CutPlan } from "./cut-plan.js";
 import type { Setting } from "./decision.js";
 import { type DelayScatter, delayScatter } from "./delay-scatter.js";
@@ -30,12 +37,16 @@ export interface OddsOptions {
   readonly run: EnsembleRunner;
   /** A search over weather or ballast wants odds alone: its flights are near one that is known, and no quantiles are needed. */
   readonly near?: FlightResult;
+  /** Flies in other weather than the plan's. */
+  readonly shift?: WeatherShift;
 }
 
 /** Every setting judged on one ensemble. */
 export interface JudgedSettings {
   /** The nominal flight. */
   readonly flight: FlightResult;
+  /** The flight by which the tables were laid out: a search over weather goes on from it. */
+  readonly rough: FlightResult;
   readonly settings: readonly Setting[];
   readonly scatters: readonly DelayScatter[];
   readonly chunk: EnsembleChunk;
@@ -47,7 +58,10 @@ export interface JudgedSettings {
 }
 
 /** Openings sampled for the quantiles over all settings of one draw, shared out among them. */
-const samplesPerDraw = 24;
+const samplesPerDraw = 16;
+
+/** Tolerance of the flight that only tells how far the tables must reach, and of which a percent matters. */
+const roughTolerance = 1e-5;
 
 /** Tables reach this much higher than the nominal top. */
 const topFactor = 1.6;
@@ -97,10 +111,10 @@ export async function judgeSettings(
   options: OddsOptions,
 ): Promise<JudgedSettings> {
   const { limits, recovery, spread } = inputs;
-  const flight = options.near ?? fly(inputs, options.flight);
-  const top = flight.events.apogee?.position[2] ?? 0;
-  const strength = strengthOf(flight.model, limits, top);
-  const scatters = plans.map((plan) => scatterOf(inputs, flight, plan));
+  const rough = options.near ?? fly(inputs, { ...options.flight, tolerance: roughTolerance });
+  const top = rough.events.apogee?.position[2] ?? 0;
+  const strength = strengthOf(rough.model, limits, top);
+  const scatters = plans.map((plan) => scatterOf(inputs, rough, plan));
   const uncertain = varies(spread) || scatters.some((s) => s.total > 0);
   const draws = uncertain ? options.draws : 1;
   const samples =
@@ -109,10 +123,12 @@ export async function judgeSettings(
       : uncertain
         ? Math.max(1, Math.min(8, Math.round(samplesPerDraw / plans.length)))
         : 1;
-  const chunk = await options.run(
+  const flying = options.run(
     {
       inputs: flightInputsOf(inputs),
-      options: flight.options,
+      options: rough.options,
+      ...(uncertain ? {} : { tolerance: defaultFlightOptions.tolerance }),
+      ...(options.shift === undefined ? {} : { shift: options.shift }),
       spread: uncertain ? spread : noSpread,
       opening: {
         settings: plans.map((plan, i) => ({ delay: plan.delay, sd: scatters[i]!.total })),
@@ -121,16 +137,19 @@ export async function judgeSettings(
         speedLimit: limits.openingSpeed,
         strengthSpeed: strength.speed,
         floor: limits.openingHeight,
-        fillDistance: fillDistanceOf(flight.model),
+        fillDistance: fillDistanceOf(rough.model),
         electronicsDelay: recovery.electronics?.delay ?? null,
         samples,
       },
       seed: options.seed,
       top: topFactor * top + topSpare,
-      topMach: topMachFactor * highestMach(flight) + topMachSpare,
+      topMach: topMachFactor * highestMach(rough) + topMachSpare,
     },
     draws,
   );
+  // while the draws are under way, on workers or between their runs, the flight that is shown is flown
+  const flight = options.near ?? fly(inputs, options.flight);
+  const chunk = await flying;
   const settings = plans.map((plan, i): Setting => {
     const { odds, firesFirst } = oddsOf(chunk, plans.length, i);
     return {
@@ -143,7 +162,7 @@ export async function judgeSettings(
   });
   let notFlown = 0;
   for (let i = 0; i < draws; i++) if (chunk.flights[i * flightSize + FLEW] !== 1) notFlown += 1;
-  return { flight, settings, scatters, chunk, strength, draws, notFlown };
+  return { flight, rough, settings, scatters, chunk, strength, draws, notFlown };
 }
 
 function flightInputsOf({

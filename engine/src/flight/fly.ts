@@ -56,7 +56,7 @@ export function fly(inputs: FlightInputs, options: FlightOptions = {}): FlightRe
   const finish = (ended: FlightEnd): FlightResult => {
     let found: Peaks | null = null;
     const peaks = (): Peaks => {
-      found ??= peaksOf(model, legs);
+      found ??= peaksOf(model, legs, events.apogee?.time ?? Number.POSITIVE_INFINITY);
       return found;
     };
     const at = (time: number): Kinematics => trajectoryAt(model, legs, time);

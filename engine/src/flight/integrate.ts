@@ -62,6 +62,19 @@ export function evaluateDense(step: DenseStep, t: number, out: Float64Array): Fl
   return out;
 }
 
+/** Rate of change of one component at a share 0…1 of a dense step. */
+export function denseSlope(step: DenseStep, component: number, share: number): number {
+  const c = step.coefficients;
+  const k = 5 * component;
+  const r = 1 - share;
+  // derivative of c0 + s (c1 + r (c2 + s (c3 + r c4))), r = 1 − s
+  const inner = (c[k + 3] as number) + r * (c[k + 4] as number);
+  const middle = (c[k + 2] as number) + share * inner;
+  const middleSlope = inner - share * (c[k + 4] as number);
+  const outerSlope = r * middleSlope - middle;
+  return ((c[k + 1] as number) + r * middle + share * outerSlope) / (step.to - step.from);
+}
+
 const mostSteps = 200_000;
 
 /**

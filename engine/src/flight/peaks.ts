@@ -1,6 +1,6 @@
 import { alignedRates } from "./aligned.js";
 import { guideRates } from "./guide.js";
-import { type DenseStep, type Derivatives, evaluateDense } from "./integrate.js";
+import { type DenseStep, type Derivatives, denseSlope, evaluateDense } from "./integrate.js";
 import type { FlightModel, Stretch } from "./model.js";
 import { pitchingRates } from "./pitching.js";
 import type { Peaks } from "./result.js";
@@ -51,20 +51,41 @@ function goldenLargest(f: (x: number) => number, from: number, to: number): { ti
   return { time, value: f(time) };
 }
 
-/** Peak speed, acceleration and Mach number of a flight; zeros where it never moved. */
-export function peaksOf(model: FlightModel, legs: readonly Leg[]): Peaks {
+/**
+ * The largest acceleration: the slope of the dense output, which at both ends of a step is the right-hand side itself. The
+ * thrust curve's knots are such ends, and it is there that the acceleration peaks.
+ */
+function hardestOf(legs: readonly Leg[]): { time: number; value: number } {
+  let best = { time: 0, value: 0 };
+  for (const leg of legs) {
+    const first = leg.phase === "guide" ? 1 : 3;
+    const count = leg.phase === "guide" ? 1 : 3;
+    for (const step of leg.steps)
+      for (const share of [0, 0.25, 0.5, 0.75, 1]) {
+        let square = 0;
+        for (let i = first; i < first + count; i++) square += denseSlope(step, i, share) ** 2;
+        const value = Math.sqrt(square);
+        if (value > best.value) best = { time: step.from + share * (step.to - step.from), value };
+      }
+  }
+  return best;
+}
+
+/**
+ * Peak speed, acceleration and Mach number on the way up; zeros where it never moved.
+ *
+ * @param until time of apogee [s]: steps that start later are left out
+ */
+export function peaksOf(model: FlightModel, flown: readonly Leg[], until: number): Peaks {
+  const legs = flown.flatMap((leg) => {
+    const steps = leg.steps.filter((step) => step.from < until);
+    return steps.length > 0 ? [{ ...leg, steps }] : [];
+  });
   const fastest = largest(legs, (leg) =>
     leg.phase === "guide" ? (_, y) => Math.abs(y[1]!) : (_, y) => Math.hypot(y[3]!, y[4]!, y[5]!),
   );
   const highestMach = largest(legs, (leg) => (t, y) => kinematicsOf(model, leg.phase, t, y).mach);
-  const hardest = largest(legs, (leg) => {
-    const rates = ratesOf(model, leg.phase, leg.stretch);
-    const out = new Float64Array((leg.steps[0] as DenseStep).coefficients.length / 5);
-    return (t, y) => {
-      rates(t, y, out);
-      return leg.phase === "guide" ? Math.abs(out[1]!) : Math.hypot(out[3]!, out[4]!, out[5]!);
-    };
-  });
+  const hardest = hardestOf(legs);
   return {
     fastest: {
       time: fastest.time,

@@ -11,7 +11,7 @@ export type FlightEnd =
   | "step-too-small"
   | "too-many-steps";
 
-/** Highest figures of a flight. */
+/** Highest figures on the way up. */
 export interface Peaks {
   /** Speed over ground [m/s], with the Mach number then. */
   readonly fastest: { readonly time: number; readonly speed: number; readonly mach: number };

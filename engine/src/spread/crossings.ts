@@ -30,16 +30,18 @@ export function recordAt(records: Float64Array, count: number, time: number): nu
 }
 
 /** Points at which the airspeed is looked at: both ends of every record, and its least value near the top. */
-export interface SpeedNodes {
-  count: number;
+export class SpeedNodes {
+  count = 0;
   readonly times: Float64Array;
   readonly squares: Float64Array;
   /** Record in which the stretch from this node to the next lies. */
   readonly records: Int32Array;
-}
 
-export function createNodes(most: number): SpeedNodes {
-  return { count: 0, times: new Float64Array(most), squares: new Float64Array(most), records: new Int32Array(most) };
+  constructor(most: number) {
+    this.times = new Float64Array(most);
+    this.squares = new Float64Array(most);
+    this.records = new Int32Array(most);
+  }
 }
 
 const samplesNearTop = 6;

@@ -1,5 +1,5 @@
 import { warmedField } from "../air/at-field.js";
-import { nominalValues } from "../flight/fast/draw.js";
+import { DrawnValues } from "../flight/fast/draw.js";
 import type { FlightInputs } from "../flight/inputs.js";
 import { drawnValues } from "./drawn-values.js";
 import { drawNormals, drawSize, flightInputsDrawn } from "./draws.js";
@@ -25,7 +25,7 @@ export const uncertainInputCount = flightInputsDrawn.length;
  * @param z length at least `uncertainInputCount`
  */
 export function inputsWith(inputs: FlightInputs, spread: Spread, z: Float64Array): FlightInputs {
-  const drawn = drawnValues(spread, z, nominalValues());
+  const drawn = drawnValues(spread, z, new DrawnValues());
   const { rocket, motor, guide, wind, air } = inputs;
   const { times, thrusts } = motor.thrust;
   const east = Math.sin(guide.tilt) * Math.sin(guide.toward) + Math.sin(drawn.tiltEast);

@@ -6,7 +6,7 @@ import { bruteJudge, openingAt } from "../../test/brute-judge.js";
 import { fastWork, flyDraw } from "../../test/fast.js";
 import { usualSpread } from "../../test/plan.js";
 import { oddsOf } from "../decision/summary.js";
-import { nominalValues } from "../flight/fast/draw.js";
+import { DrawnValues } from "../flight/fast/draw.js";
 import { resolveFlightOptions, type TurningModel } from "../flight/options.js";
 import { normalQuantile } from "../math/normal.js";
 import { drawnValues } from "./drawn-values.js";
@@ -98,7 +98,7 @@ test("prepareEnsemble() agrees with a plain Monte Carlo of random flights, the d
   const normal = () => normalQuantile(uniformFloat64(generator));
   const work = fastWork(flightD);
   const z = new Float64Array(flightInputsDrawn.length);
-  const values = nominalValues();
+  const values = new DrawnValues();
   const counts = delays.map(() => new Float64Array(HOLDS + 1));
   for (let i = 0; i < draws; i++) {
     for (let d = 0; d < z.length; d++) z[d] = normal();

@@ -1,13 +1,13 @@
-import { nominalValues, setDraw } from "../flight/fast/draw.js";
-import { emptyOutcome, fastFlight } from "../flight/fast/fast-flight.js";
-import { fastTables } from "../flight/fast/tables.js";
-import { createWork } from "../flight/fast/work.js";
+import { DrawnValues, setDraw } from "../flight/fast/draw.js";
+import { FastOutcome, fastFlight } from "../flight/fast/fast-flight.js";
+import { type FastTables, fastTables } from "../flight/fast/tables.js";
+import { FastWork } from "../flight/fast/work.js";
 import type { FlightInputs } from "../flight/inputs.js";
 import { prepareFlight } from "../flight/model.js";
 import type { ResolvedFlightOptions } from "../flight/options.js";
 import { drawnValues } from "./drawn-values.js";
 import { drawNormals, drawSize } from "./draws.js";
-import { apogeeAirspeed, createJudge, judgeFlight } from "./judge.js";
+import { apogeeAirspeed, JudgeWork, judgeFlight } from "./judge.js";
 import { judgedSize, type OpeningSpec, sampleSize } from "./opening-spec.js";
 import type { Spread } from "./spread.js";
 
@@ -15,12 +15,25 @@ import type { Spread } from "./spread.js";
 export interface EnsembleSpec {
   readonly inputs: FlightInputs;
   readonly options: ResolvedFlightOptions;
+  readonly shift?: WeatherShift;
+  /** Relative tolerance of each step; left out: `drawTolerance`. */
+  readonly tolerance?: number;
   readonly spread: Spread;
   readonly opening: OpeningSpec;
   readonly seed: number;
   /** Height and Mach number to which the tables reach [m]. */
   readonly top: number;
   readonly topMach: number;
+}
+
+/** Weather moved away from the plan's, for all draws alike. */
+export interface WeatherShift {
+  /** Added to the air temperature [K]; up to some 15 K. */
+  readonly temperature: number;
+  /** Factor on the wind. */
+  readonly windSpeed: number;
+  /** Added to the wind at its reference height [m/s]. */
+  readonly windEast: number;
 }
 
 /** Numbers a flight in `EnsembleChunk.flights`. */
@@ -49,6 +62,27 @@ export interface EnsembleChunk {
 /** Relative tolerance of a draw's steps: apogee then lies within 1e-4 of the tight flight, tested on every example. */
 export const drawTolerance = 7e-6;
 
+/** The tables made last: a search over settings or weather asks for the same ones again. */
+let lastTables: { readonly spec: EnsembleSpec; readonly tables: FastTables } | null = null;
+
+function tablesOf(spec: EnsembleSpec): FastTables {
+  if (lastTables !== null && sameTables(lastTables.spec, spec)) return lastTables.tables;
+  const tables = fastTables(prepareFlight(spec.inputs, spec.options), spec.top, spec.topMach);
+  lastTables = { spec, tables };
+  return tables;
+}
+
+/** Are all parts the very same objects? What only looks alike is prepared anew. */
+function sameTables(a: EnsembleSpec, b: EnsembleSpec): boolean {
+  const parts = ["air", "wind", "rocket", "motor", "ballast", "guide", "recovery"] as const;
+  return (
+    a.options === b.options &&
+    a.top === b.top &&
+    a.topMach === b.topMach &&
+    parts.every((p) => a.inputs[p] === b.inputs[p])
+  );
+}
+
 /**
  * Prepares the flying of draws: tables and memory are made once, each draw depends on seed and number alone.
  *
@@ -57,12 +91,13 @@ export const drawTolerance = 7e-6;
  * const chunk = prepareEnsemble(spec)(0, 2000);
  */
 export function prepareEnsemble(spec: EnsembleSpec): (from: number, to: number) => EnsembleChunk {
-  const model = prepareFlight(spec.inputs, spec.options);
-  const work = createWork(fastTables(model, spec.top, spec.topMach));
-  const judge = createJudge(spec.opening);
+  const tables = tablesOf(spec);
+  const { model } = tables;
+  const work = new FastWork(tables);
+  const judge = new JudgeWork(spec.opening);
   const normals = new Float64Array(drawSize);
-  const values = nominalValues();
-  const flight = emptyOutcome();
+  const values = new DrawnValues();
+  const flight = new FastOutcome();
   const settingCount = spec.opening.settings.length;
   const samplesPerDraw = settingCount * spec.opening.samples * sampleSize;
   return (from, to) => {
@@ -73,8 +108,13 @@ export function prepareEnsemble(spec: EnsembleSpec): (from: number, to: number) 
     for (let i = 0; i < count; i++) {
       drawNormals(spec.seed, from + i, normals);
       drawnValues(spec.spread, normals, values);
+      if (spec.shift !== undefined) {
+        values.temperature += spec.shift.temperature;
+        values.windSpeed *= spec.shift.windSpeed;
+        values.windEast += spec.shift.windEast;
+      }
       setDraw(work, values);
-      fastFlight(work, values.totalImpulse, values.burnTime, drawTolerance, flight);
+      fastFlight(work, values.totalImpulse, values.burnTime, spec.tolerance ?? drawTolerance, flight);
       judgeFlight(
         judge,
         work,

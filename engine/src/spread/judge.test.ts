@@ -4,14 +4,14 @@ import { flightD, flightE, flightF } from "../../reference/trajectories/inputs.j
 import { bruteJudge, openingAt } from "../../test/brute-judge.js";
 import { fastWork, flyDraw } from "../../test/fast.js";
 import { usualSpread } from "../../test/plan.js";
-import { nominalValues } from "../flight/fast/draw.js";
-import { emptyOutcome, type FastOutcome } from "../flight/fast/fast-flight.js";
+import { DrawnValues } from "../flight/fast/draw.js";
+import { FastOutcome } from "../flight/fast/fast-flight.js";
 import type { FastWork } from "../flight/fast/work.js";
 import type { FlightInputs } from "../flight/inputs.js";
 import { normalCdf, normalQuantile } from "../math/normal.js";
 import { drawnValues } from "./drawn-values.js";
 import { drawNormals, drawSize } from "./draws.js";
-import { createJudge, judgeFlight } from "./judge.js";
+import { JudgeWork, judgeFlight } from "./judge.js";
 import {
   CLEAN,
   EARLY_FAST,
@@ -47,13 +47,13 @@ interface Judged {
   readonly samples: Float64Array;
 }
 
-function judge(inputs: FlightInputs, by: OpeningSpec, drawn = nominalValues()): Judged {
+function judge(inputs: FlightInputs, by: OpeningSpec, drawn = new DrawnValues()): Judged {
   const work = fastWork(inputs);
   const flight = flyDraw(work, drawn);
   const judged = new Float64Array(by.settings.length * judgedSize);
   const samples = new Float64Array(by.settings.length * by.samples * 3);
   const burnout = work.tables.model.burn.end;
-  judgeFlight(createJudge(by), work, flight, burnout, 0.5, judged, 0, samples, 0);
+  judgeFlight(new JudgeWork(by), work, flight, burnout, 0.5, judged, 0, samples, 0);
   return { work, flight, burnout, judged, samples };
 }
 
@@ -88,7 +88,7 @@ test("judgeFlight() integrates the delay as brute force does, whatever the fligh
   const seen = new Set<number>();
   for (const [name, [inputs, change]] of Object.entries(cases)) {
     const by = { ...spec, ...change };
-    const drawn = { ...nominalValues(), burnTime: 1.08, dragScale: 0.95 };
+    const drawn = { ...new DrawnValues(), burnTime: 1.08, dragScale: 0.95 };
     const result = judge(inputs, by, drawn);
     // three settings get the full count, the rest a tenth of it
     by.settings.forEach((_, s) => {
@@ -116,7 +116,7 @@ test("judgeFlight() agrees with brute force on random flights under random limit
   });
   const work = fastWork(flightE);
   const burnout = work.tables.model.burn.end;
-  const drawn = nominalValues();
+  const drawn = new DrawnValues();
   const count = 10_000;
   fc.assert(
     fc.property(limits, ({ draw, ...change }) => {
@@ -124,7 +124,7 @@ test("judgeFlight() agrees with brute force on random flights under random limit
       const by: OpeningSpec = { ...spec, ...change, settings, samples: 0 };
       const flight = flyDraw(work, drawnValues(usualSpread, drawNormals(9, draw, new Float64Array(drawSize)), drawn));
       const judged = new Float64Array(3 * judgedSize);
-      judgeFlight(createJudge(by), work, flight, burnout, 0.5, judged, 0, new Float64Array(), 0);
+      judgeFlight(new JudgeWork(by), work, flight, burnout, 0.5, judged, 0, new Float64Array(), 0);
       const result = { work, flight, burnout, judged, samples: new Float64Array() };
       settings.forEach((_, s) => {
         const odds = brute(result, by, s, count);
@@ -187,7 +187,7 @@ test("judgeFlight(): odds of firing before the electronics has opened the rocket
 });
 
 test("judgeFlight(): a delay from ignition ignores the drawn burn time, one from burnout follows it", () => {
-  const drawn = { ...nominalValues(), burnTime: 1.2 };
+  const drawn = { ...new DrawnValues(), burnTime: 1.2 };
   const at = (clock: OpeningSpec["clock"]) => {
     const { samples, flight } = judge(flightD, { ...spec, clock, samples: 1 }, drawn);
     // third number of the sample: seconds after the top, at the median of the delay
@@ -219,6 +219,6 @@ test("judgeFlight(): sampled openings are the flight's own motion, and grounded 
 test("judgeFlight(): a flight that never flew is grounded at every setting", () => {
   const work = fastWork(flightD);
   const judged = new Float64Array(delays.length * judgedSize);
-  judgeFlight(createJudge(spec), work, emptyOutcome(), 1, 0.5, judged, 0, new Float64Array(delays.length * 12), 0);
+  judgeFlight(new JudgeWork(spec), work, new FastOutcome(), 1, 0.5, judged, 0, new Float64Array(delays.length * 12), 0);
   for (let s = 0; s < delays.length; s++) expect(judged[s * judgedSize + GROUNDED]).toBe(1);
 });

@@ -1,7 +1,7 @@
 import { type FastOutcome, recorded } from "../flight/fast/fast-flight.js";
 import { type FastWork, mostRecords, recordSize } from "../flight/fast/work.js";
 import { normalCdf, normalQuantile } from "../math/normal.js";
-import { airspeed2, createNodes, noteNodes, recordAt, type SpeedNodes, speedCrossings } from "./crossings.js";
+import { airspeed2, noteNodes, recordAt, SpeedNodes, speedCrossings } from "./crossings.js";
 import {
   CLEAN,
   EARLY_FAST,
@@ -19,30 +19,22 @@ import {
 const mostCrossings = 8;
 const mostEdges = 2 * mostCrossings + 5;
 
-/** Memory for judging, made once a worker. */
-export interface JudgeWork {
+/** Memory for judging, made once a worker. A class for the same reason as `FastWork`. */
+export class JudgeWork {
   readonly spec: OpeningSpec;
   readonly nodes: SpeedNodes;
-  readonly limitCrossings: Float64Array;
-  readonly strengthCrossings: Float64Array;
-  readonly edges: Float64Array;
+  readonly limitCrossings = new Float64Array(mostCrossings);
+  readonly strengthCrossings = new Float64Array(mostCrossings);
+  readonly edges = new Float64Array(mostEdges);
   /** Class of each stretch between edges, and whether it holds. */
-  readonly classes: Int32Array;
-  readonly holding: Int32Array;
-  edgeCount: number;
-}
+  readonly classes = new Int32Array(mostEdges + 1);
+  readonly holding = new Int32Array(mostEdges + 1);
+  edgeCount = 0;
 
-export function createJudge(spec: OpeningSpec): JudgeWork {
-  return {
-    spec,
-    nodes: createNodes(8 * mostRecords),
-    limitCrossings: new Float64Array(mostCrossings),
-    strengthCrossings: new Float64Array(mostCrossings),
-    edges: new Float64Array(mostEdges),
-    classes: new Int32Array(mostEdges + 1),
-    holding: new Int32Array(mostEdges + 1),
-    edgeCount: 0,
-  };
+  constructor(spec: OpeningSpec) {
+    this.spec = spec;
+    this.nodes = new SpeedNodes(mostRecords + 64);
+  }
 }
 
 /** Is the airspeed below the level at a time, given where it crosses and how it starts? */
@@ -191,6 +183,7 @@ export function judgeFlight(
 ): void {
   const { spec } = j;
   const { settings } = spec;
+  if (settings.length === 0) return;
   judged.fill(0, judgedAt, judgedAt + settings.length * judgedSize);
   if (!flight.flew) {
     for (let s = 0; s < settings.length; s++) judged[judgedAt + s * judgedSize + GROUNDED] = 1;

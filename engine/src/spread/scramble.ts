@@ -29,14 +29,14 @@ export function scramble(x: number, seed: number): number {
   return reverseBits(r >>> 0);
 }
 
+function mixed(h: number, value: number): number {
+  let r = Math.imul(h ^ value, 0x85ebca6b);
+  r ^= r >>> 13;
+  r = Math.imul(r, 0xc2b2ae35);
+  return r ^ (r >>> 16);
+}
+
 /** Mixes integers into a 32-bit seed (finaliser of a well-known 32-bit hash, memory; the test checks that neighbours differ). */
-export function mixSeed(...values: readonly number[]): number {
-  let h = 0x9e3779b9;
-  for (const value of values) {
-    h = Math.imul(h ^ (value | 0), 0x85ebca6b);
-    h ^= h >>> 13;
-    h = Math.imul(h, 0xc2b2ae35);
-    h ^= h >>> 16;
-  }
-  return h >>> 0;
+export function mixSeed(a: number, b = 0, c = 0): number {
+  return mixed(mixed(mixed(0x9e3779b9, a | 0), b | 0), c | 0) >>> 0;
 }

@@ -1,4 +1,5 @@
 import { cautions, wordForHelp, wordForReason, wordForWhy } from "@delaywright/documents";
+import type { ToCut } from "@delaywright/engine";
 import type { Answer } from "../answer.js";
 import { kindOfCut, takeOutWords } from "../cut-words.js";
 import { amount, delayWords } from "../numbers.js";
@@ -9,11 +10,21 @@ export function twoCuts({ decision, inputs }: Answer): string | null {
   const { toCut } = decision;
   const home = toCut?.homeCut ?? null;
   const removedDepth = inputs.cutSoFar?.removedDepth;
-  if (toCut === null || home === null || !toCut.reachesHolds || kindOfCut(home, removedDepth) !== "cut") return null;
+  if (toCut === null || home === null || !toCut.reachesHolds) return null;
   const field = kindOfCut(toCut, removedDepth) === "cut" ? `: ${takeOutWords(toCut, removedDepth)}` : "";
+  const first =
+    kindOfCut(home, removedDepth) === "cut"
+      ? `At home first only to ${delayWords(home.delay)}: ${takeOutWords(home, removedDepth)}.`
+      : "At home leave it whole: the uncut delay could still be the best.";
   return wrap(
-    `At home first only to ${delayWords(home.delay)}: ${takeOutWords(home, removedDepth)}. At the field, once the wind is known, to ${delayWords(toCut.delay)}${field}.`,
+    `${first} At the field, once the wind is known, to ${delayWords(toCut.delay)}${field}.${weatherWords(toCut)}`,
   );
+}
+
+function weatherWords({ homeWeather }: ToCut): string {
+  if (homeWeather === null) return "";
+  const [[calm, windy], [cold, warm]] = [homeWeather.wind, homeWeather.temperature];
+  return ` That leaves room for a wind of ${calm.toFixed(0)} to ${amount(windy, "m/s")} and ${(cold - 273.15).toFixed(0)} to ${amount(warm - 273.15, "°C")}.`;
 }
 
 /** Whether the answer asks for a cut: the cautions then stand right under it, else under the table that shows cuts. */

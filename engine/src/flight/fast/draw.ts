@@ -3,46 +3,29 @@ import { lowestShear } from "../aligned.js";
 import * as at from "./slots.js";
 import type { FastWork } from "./work.js";
 
-/** What one draw changes: factors are 1 and additions 0 for the nominal flight. */
-export interface DrawnValues {
-  dragScale: number;
-  totalImpulse: number;
-  burnTime: number;
-  mass: number;
-  inertia: number;
+/**
+ * What one draw changes: factors are 1 and additions 0 for the nominal flight. A class for the same reason as `FastWork`.
+ */
+export class DrawnValues {
+  dragScale = 1;
+  totalImpulse = 1;
+  burnTime = 1;
+  mass = 1;
+  inertia = 1;
   /** [m] */
-  balance: number;
+  balance = 0;
   /** Lean of the guide towards east and towards north [rad], added to the plan's. */
-  tiltEast: number;
-  tiltNorth: number;
-  windSpeed: number;
+  tiltEast = 0;
+  tiltNorth = 0;
+  windSpeed = 1;
   /** Turn of the direction that the wind blows from [rad]. */
-  windFrom: number;
-  windExponent: number;
+  windFrom = 0;
+  windExponent = 0;
   /** Added to the wind at its reference height [m/s]. */
-  windEast: number;
-  windNorth: number;
+  windEast = 0;
+  windNorth = 0;
   /** [K] */
-  temperature: number;
-}
-
-export function nominalValues(): DrawnValues {
-  return {
-    dragScale: 1,
-    totalImpulse: 1,
-    burnTime: 1,
-    mass: 1,
-    inertia: 1,
-    balance: 0,
-    tiltEast: 0,
-    tiltNorth: 0,
-    windSpeed: 1,
-    windFrom: 0,
-    windExponent: 0,
-    windEast: 0,
-    windNorth: 0,
-    temperature: 0,
-  };
+  temperature = 0;
 }
 
 /** Fills the hot loop's memory for one draw: its constants, its air and its wind. */

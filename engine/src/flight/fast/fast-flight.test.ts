@@ -11,7 +11,7 @@ import { fly } from "../fly.js";
 import type { FlightInputs } from "../inputs.js";
 import type { FlightOptions } from "../options.js";
 import type { FlightResult } from "../result.js";
-import { type DrawnValues, nominalValues } from "./draw.js";
+import { DrawnValues } from "./draw.js";
 import type { FastOutcome } from "./fast-flight.js";
 import { type FastWork, recordSize } from "./work.js";
 
@@ -86,7 +86,7 @@ test("fastFlight() keeps its accuracy on the reference flights and their variant
 });
 
 function expectCloseDraws(name: string, inputs: FlightInputs): void {
-  const drawn: DrawnValues = nominalValues();
+  const drawn: DrawnValues = new DrawnValues();
   const work = fastWork(inputs);
   for (let draw = 0; draw < 16; draw++) {
     drawnValues(usualSpread, drawNormals(3, draw, new Float64Array(drawSize)), drawn);

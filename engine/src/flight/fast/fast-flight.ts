@@ -15,36 +15,21 @@ import {
 import { allowedError, longestStep, stepFactor } from "./step-control.js";
 import { type FastWork, mostRecords, recordSize } from "./work.js";
 
-/** What one drawn flight came to; the steps after burnout stand in the work's records. */
-export interface FastOutcome {
+/** What one drawn flight came to; the steps after burnout stand in the work's records. A class for the same reason as `FastWork`. */
+export class FastOutcome {
   /** It left the guide and came down within the records. */
-  flew: boolean;
-  burnout: number;
-  guideExitSpeed: number;
-  apogeeTime: number;
-  apogeeHeight: number;
-  landingTime: number;
-  landingEast: number;
-  landingNorth: number;
+  flew = false;
+  burnout = 0;
+  guideExitSpeed = 0;
+  apogeeTime = 0;
+  apogeeHeight = 0;
+  landingTime = 0;
+  landingEast = 0;
+  landingNorth = 0;
   /** Records in use. */
-  recordCount: number;
+  recordCount = 0;
   /** Right-hand sides called. */
-  calls: number;
-}
-
-export function emptyOutcome(): FastOutcome {
-  return {
-    flew: false,
-    burnout: 0,
-    guideExitSpeed: 0,
-    apogeeTime: 0,
-    apogeeHeight: 0,
-    landingTime: 0,
-    landingEast: 0,
-    landingNorth: 0,
-    recordCount: 0,
-    calls: 0,
-  };
+  calls = 0;
 }
 
 const mostSteps = 20_000;
@@ -226,7 +211,7 @@ export function fastFlight(
       }
       if (w.next[1]! < 0) break;
     } else {
-      if (phase === PITCHING && !pastApogee && !toTop && w.next[3]! < 0) {
+      if (phase === PITCHING && !pastApogee && !toTop && w.next[3]! < 0 && recordCount < mostRecords) {
         // a body that still swings is laid into the airflow at the top itself: the step is made to end there
         record(w, recordCount, t, length);
         h = length * recordedFall(records, recordCount * recordSize, 3, 0);

@@ -6,7 +6,7 @@ import type { FastWork } from "./work.js";
 const swingShare = 0.62;
 
 /** Part of the time in which gravity turns the path that one step may cover on the way to the top. */
-const turnShare = 0.36;
+const turnShare = 0.3;
 
 /** Below this height on the way down nothing but the landing is asked of a step [m]. */
 const landingHeight = 60;
@@ -15,6 +15,9 @@ const landingSlack = 100;
 
 /** A kink of the wind's profile nearer than this is passed, not aimed at [m]. */
 const knotReach = 2;
+
+/** A step ends a little short of a kink, since drag changes on the way; the next one takes the rest. */
+const shortOfKnot = 0.96;
 
 /** Time to the next kink of the wind's profile on the way [s], gravity and drag as they are now; Infinity where there is none. */
 function timeToKnot(w: FastWork): number {
@@ -26,7 +29,9 @@ function timeToKnot(w: FastWork): number {
     const way = windKnots[climb > 0 ? i : windKnots.length - 1 - i]! - z;
     if (climb > 0 ? way < knotReach : way > -knotReach) continue;
     const reach = climb * climb + 2 * bend * way;
-    return reach > 0 ? (2 * way) / (climb + Math.sign(climb) * Math.sqrt(reach)) : Number.POSITIVE_INFINITY;
+    return reach > 0
+      ? (shortOfKnot * 2 * way) / (climb + Math.sign(climb) * Math.sqrt(reach))
+      : Number.POSITIVE_INFINITY;
   }
   return Number.POSITIVE_INFINITY;
 }
@@ -73,5 +78,5 @@ export function allowedError(w: FastWork): number {
 export function stepFactor(error: number): number {
   if (!(error < 1e300)) return 0.2;
   if (error < 1e-4) return 4;
-  return Math.min(4, Math.max(0.2, 0.87 * Math.exp(-0.2 * Math.log(error))));
+  return Math.min(4, Math.max(0.2, 0.87 / Math.sqrt(Math.sqrt(error))));
 }

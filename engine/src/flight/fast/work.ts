@@ -8,10 +8,15 @@ export const rowSize = 10;
 export const recordSize = 24;
 
 /** Most steps kept after burnout; a flight that needs more is given up as unfinished. */
-export const mostRecords = 4096;
+export const mostRecords = 1024;
 
-/** The hot loop's memory, made once a worker and used for every draw. */
-export interface FastWork {
+/**
+ * The hot loop's memory, made once a worker and used for every draw.
+ *
+ * A class, so that every one has the same hidden shape from its first field on: as object literals the second one made the
+ * optimiser throw away all code compiled for the first.
+ */
+export class FastWork {
   readonly tables: FastTables;
   readonly slots: Float64Array;
   /** Density and one over the speed of sound, node by node. */
@@ -41,52 +46,49 @@ export interface FastWork {
   /** East and north of the pad, carried beside the state. */
   readonly place: Float64Array;
   readonly records: Float64Array;
-}
 
-/** Allocates the memory and fills in what no draw changes. */
-export function createWork(tables: FastTables): FastWork {
-  const { model, air, drag } = tables;
-  const { rocket, motor, guide } = model.inputs;
-  const slots = new Float64Array(at.slotCount);
-  slots[at.AREA] = model.area;
-  slots[at.GRAVITY0] = tables.gravity[0];
-  slots[at.GRAVITY1] = tables.gravity[1];
-  slots[at.GRAVITY2] = tables.gravity[2];
-  slots[at.MOTOR_CENTRE] = model.motorPlace.centre;
-  slots[at.MOTOR_AFT] = rocket.mount.motorAftAt;
-  slots[at.MOTOR_LOADED] = motor.loadedMass;
-  slots[at.PROPELLANT] = motor.propellantMass;
-  slots[at.MOTOR_GYRATION] = model.motorPlace.gyration;
-  slots[at.INVERSE_AIR_STEP] = 1 / air.step;
-  slots[at.WIND_TOP] = tables.windTop;
-  slots[at.WIND_SCALE] = tables.windCount / tables.windTop ** 0.25;
-  slots[at.INVERSE_MACH_STEP] = 1 / drag.machStep;
-  slots[at.INVERSE_DRAG_HEIGHT] = 1 / drag.heightStep;
-  slots[at.CROSS_FLOW] = model.bodyLift === null ? 0 : (model.bodyLift.area * model.bodyLift.cdc) / model.area;
-  slots[at.CROSS_FLOW_AT] = model.bodyLift?.at ?? 0;
-  slots[at.TRAVEL] = guide.travel;
-  return {
-    tables,
-    slots,
-    air: new Float64Array(2 * air.count),
-    wind: new Float64Array(2 * (tables.windCount + 1)),
-    coasting: drag.coasting,
-    thrusting: drag.thrusting,
-    machCount: drag.machCount,
-    lastAirCell: air.count - 2,
-    lastWindCell: tables.windCount - 1,
-    lastMachCell: drag.machCount - 2,
-    lastDragRow: drag.heightCount - 2,
-    windKnots: tables.windKnots,
-    aero: tables.aero,
-    aeroStride: tables.aeroStride,
-    partCount: tables.partCount,
-    settled: model.options.model === "pitching",
-    y: new Float64Array(rowSize),
-    stage: new Float64Array(rowSize),
-    next: new Float64Array(rowSize),
-    k: new Float64Array(7 * rowSize),
-    place: new Float64Array(2),
-    records: new Float64Array(recordSize * mostRecords),
-  };
+  constructor(tables: FastTables) {
+    const { model, air, drag } = tables;
+    const { rocket, motor, guide } = model.inputs;
+    const slots = new Float64Array(at.slotCount);
+    slots[at.AREA] = model.area;
+    slots[at.GRAVITY0] = tables.gravity[0];
+    slots[at.GRAVITY1] = tables.gravity[1];
+    slots[at.GRAVITY2] = tables.gravity[2];
+    slots[at.MOTOR_CENTRE] = model.motorPlace.centre;
+    slots[at.MOTOR_AFT] = rocket.mount.motorAftAt;
+    slots[at.MOTOR_LOADED] = motor.loadedMass;
+    slots[at.PROPELLANT] = motor.propellantMass;
+    slots[at.MOTOR_GYRATION] = model.motorPlace.gyration;
+    slots[at.INVERSE_AIR_STEP] = 1 / air.step;
+    slots[at.WIND_TOP] = tables.windTop;
+    slots[at.WIND_SCALE] = tables.windCount / tables.windTop ** 0.25;
+    slots[at.INVERSE_MACH_STEP] = 1 / drag.machStep;
+    slots[at.INVERSE_DRAG_HEIGHT] = 1 / drag.heightStep;
+    slots[at.CROSS_FLOW] = model.bodyLift === null ? 0 : (model.bodyLift.area * model.bodyLift.cdc) / model.area;
+    slots[at.CROSS_FLOW_AT] = model.bodyLift?.at ?? 0;
+    slots[at.TRAVEL] = guide.travel;
+    this.tables = tables;
+    this.slots = slots;
+    this.air = new Float64Array(2 * air.count);
+    this.wind = new Float64Array(2 * (tables.windCount + 1));
+    this.coasting = drag.coasting;
+    this.thrusting = drag.thrusting;
+    this.machCount = drag.machCount;
+    this.lastAirCell = air.count - 2;
+    this.lastWindCell = tables.windCount - 1;
+    this.lastMachCell = drag.machCount - 2;
+    this.lastDragRow = drag.heightCount - 2;
+    this.windKnots = tables.windKnots;
+    this.aero = tables.aero;
+    this.aeroStride = tables.aeroStride;
+    this.partCount = tables.partCount;
+    this.settled = model.options.model === "pitching";
+    this.y = new Float64Array(rowSize);
+    this.stage = new Float64Array(rowSize);
+    this.next = new Float64Array(rowSize);
+    this.k = new Float64Array(7 * rowSize);
+    this.place = new Float64Array(2);
+    this.records = new Float64Array(recordSize * mostRecords);
+  }
 }
