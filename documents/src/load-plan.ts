@@ -1,6 +1,10 @@
 import type { FileSource } from "./file-source.js";
+import type { Issue } from "./issue.js";
 import type { Document, Kind } from "./kinds/kinds.js";
 import { type Loaded, type LoadedNode, loadAny } from "./load.js";
+import type { Raw } from "./migrate.js";
+import { motorTooLarge } from "./mount-fit.js";
+import { parseQuantity } from "./quantity/parse.js";
 
 /** A document and where it stands. */
 export interface Placed<K extends Kind> {
@@ -43,7 +47,8 @@ export interface LoadedPlan extends Loaded {
  */
 export async function loadPlan(path: string, files: FileSource): Promise<LoadedPlan> {
   const loaded = await loadAny(path, files, ["plan"]);
-  if (loaded.root === undefined || loaded.issues.length > 0) return loaded;
+  if (loaded.root === undefined) return loaded;
+  if (loaded.issues.length > 0) return { ...loaded, issues: [...loaded.issues, ...mountConflict(loaded.root)] };
   const parts = partsOf(loaded.root);
   return parts === undefined ? loaded : { ...loaded, parts };
 }
@@ -75,6 +80,23 @@ export function partsOf(root: LoadedNode): PlanParts | undefined {
     ...(field === undefined ? {} : { field }),
     ...(flyer === undefined ? {} : { flyer }),
   };
+}
+
+/**
+ * A motor too large for the mount, told beside the issues of a plan that could not be read: what is wrong elsewhere must not
+ * hide it.
+ */
+function mountConflict(root: LoadedNode): Issue[] {
+  const named = root.children["motor"];
+  const motor = named?.kind === "motor-in-hand" ? named.children["type"] : named;
+  const rocket = root.children["rocket"];
+  const mount = (rocket?.raw["mount"] as Raw | undefined)?.["diameter"];
+  const diameter = motor?.raw["diameter"];
+  if (motor === undefined || typeof mount !== "string" || typeof diameter !== "string") return [];
+  const [inner, outer] = [parseQuantity(mount, "length"), parseQuantity(diameter, "length")];
+  return inner.ok && outer.ok
+    ? motorTooLarge({ ...motor, diameter, outer: outer.value }, { mount, inner: inner.value })
+    : [];
 }
 
 /** A node as a document of one kind, or undefined. */

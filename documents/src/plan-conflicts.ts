@@ -4,6 +4,7 @@ import type { Kind } from "./kinds/kinds.js";
 import { si } from "./kinds/si.js";
 import { countsSeconds, toolToEngine } from "./kinds/tool/to-engine.js";
 import type { Placed, PlanParts } from "./load-plan.js";
+import { motorTooLarge } from "./mount-fit.js";
 import { formatQuantity } from "./quantity/format.js";
 
 /** Most by which the depths per second of motor and tool may differ. */
@@ -93,12 +94,11 @@ function toolConflicts({ tool, motor }: PlanParts): Issue[] {
 }
 
 function mount({ motor, rocket, field }: PlanParts, inputs: DecisionInputs): Issue[] {
-  const issues: Issue[] = [];
   const { diameter, motorAftAt } = inputs.rocket.mount;
-  if (inputs.motor.diameter > diameter + 1e-6) {
-    const accepted = `no more than the mount's inner diameter, ${rocket.document.mount.diameter}`;
-    issues.push(placeOfIssue(motor, "diameter", "motor-too-large-for-mount", motor.document.diameter, accepted));
-  }
+  const issues = motorTooLarge(
+    { ...motor, diameter: motor.document.diameter, outer: inputs.motor.diameter },
+    { mount: rocket.document.mount.diameter, inner: diameter },
+  );
   if (motorAftAt - inputs.motor.length < 0) {
     const accepted = `no longer than its place in the rocket, ${rocket.document.mount.motorAftAt}`;
     issues.push(placeOfIssue(motor, "length", "motor-longer-than-rocket", motor.document.length, accepted));
