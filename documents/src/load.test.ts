@@ -53,6 +53,15 @@ describe("loadPlan()", () => {
     expect(loaded.parts?.motor.thrust.times).toEqual([0, 0.1, 1.6, 2.1]);
   });
 
+  test("tells a motor too large for the mount beside what is wrong elsewhere", async () => {
+    const said = await lines({
+      "demo.rocket.json": { ...rocket, massWithoutMotor: "-1.9 kg", mount: { ...rocket.mount, diameter: "24 mm" } },
+    });
+    expect(said).toHaveLength(2);
+    expect(said[0]).toContain("massWithoutMotor");
+    expect(said[1]).toContain("the motor is too large for the mount");
+  });
+
   test("collects the issues of all files at once", async () => {
     const found = await lines({
       "plan.json": { ...bent(plan, ["guide", "rail"], "2.4"), tool: "other.json" },

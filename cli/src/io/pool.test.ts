@@ -15,9 +15,10 @@ const answers = code(`
 describe("runsOf()", () => {
   test("covers every draw once, in runs that do not depend on the number of workers", () => {
     expect(runsOf(600)).toEqual([
-      { from: 0, to: 250 },
-      { from: 250, to: 500 },
-      { from: 500, to: 600 },
+      { from: 0, to: 50 },
+      { from: 50, to: 300 },
+      { from: 300, to: 550 },
+      { from: 550, to: 600 },
     ]);
     expect(runsOf(1)).toEqual([{ from: 0, to: 1 }]);
   });
