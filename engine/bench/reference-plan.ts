@@ -5,29 +5,10 @@ import type { FlightInputs } from "../src/flight/inputs.js";
 import type { TurningModel } from "../src/flight/options.js";
 import type { FlightResult } from "../src/flight/result.js";
 import type { EnsembleSpec } from "../src/spread/ensemble.js";
-import type { Spread } from "../src/spread/spread.js";
+import { usualSpread } from "../test/plan.js";
 
 /** Seed of every figure of the bench. */
 export const benchSeed = 1;
-
-const degree = Math.PI / 180;
-
-/** The default spread of the documents, with that of an inertia that was given. */
-const spread: Spread = {
-  dragScale: 0.15,
-  totalImpulse: 0.03,
-  burnTime: 0.03,
-  mass: 0.01,
-  inertia: 0.05,
-  balance: 0.005,
-  guideTilt: degree,
-  windSpeed: 0.2,
-  windFrom: 15 * degree,
-  windExponent: 0.05,
-  windFloor: 0.7,
-  temperature: 2,
-  delay: { seconds: 0.75, fraction: 0.1 },
-};
 
 /** What the two-end tool makes of an element of 14 s. */
 const delays = [14, 12, 10, 8, 6];
@@ -45,11 +26,11 @@ export function benchSpec(model: TurningModel): { readonly spec: EnsembleSpec; r
   const spec: EnsembleSpec = {
     inputs: benchInputs,
     options: flight.options,
-    spread,
+    spread: usualSpread,
     opening: {
       settings: delays.map((delay) => ({
         delay,
-        sd: Math.max(spread.delay.seconds, spread.delay.fraction * delay),
+        sd: Math.max(usualSpread.delay.seconds, usualSpread.delay.fraction * delay),
       })),
       clock: "burnout",
       lineStretch: benchInputs.recovery.lineStretch,

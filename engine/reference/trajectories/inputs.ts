@@ -1,30 +1,12 @@
 import type { FlightInputs, PowerLawWind, Rocket } from "../../src/index.js";
+import { exampleRocket } from "../../src/rocket/example-rocket.js";
 
 const degree = Math.PI / 180;
 
 /** Common inputs of the reference flights: check values, section 9 and the pitching flight. An invented rocket. */
 export const referenceRocket: Rocket = {
-  diameter: 0.066,
-  length: 1.5,
-  mass: 0.9,
-  balance: 0.88,
-  inertia: 0.17,
-  inertiaSource: "given",
-  nose: { shape: { kind: "ogive" }, length: 0.3 },
-  transitions: [],
-  finSets: [
-    {
-      shape: { kind: "trapezoid", root: 0.2, tip: 0.1, span: 0.1, sweep: 0.1 },
-      count: 3,
-      at: 1.28,
-      thickness: 0.003,
-      leadingEdge: "round",
-      trailingEdge: "square",
-    },
-  ],
+  ...exampleRocket,
   fittings: [],
-  roughness: 20e-6,
-  mount: { diameter: 0.038, motorAftAt: 1.51 },
   drag: { from: "constant", cd: 0.55, scale: 1 },
 };
 

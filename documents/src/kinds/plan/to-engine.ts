@@ -97,23 +97,6 @@ export function spreadToEngine(spread: PlanDocument["spread"], inertiaSource: In
   };
 }
 
-const noSpread: Spread = Object.freeze({
-  dragScale: 0,
-  totalImpulse: 0,
-  burnTime: 0,
-  mass: 0,
-  inertia: 0,
-  balance: 0,
-  guideTilt: 0,
-  windSpeed: 0,
-  windFrom: 0,
-  windExponent: 0,
-  windFloor: 0,
-  temperature: 0,
-  delay: Object.freeze({ seconds: 0, fraction: 0 }),
-  cutDepth: 0,
-});
-
 /** The range of weather that a cut at home must leave room for; what is left out stays as the plan's weather has it. */
 export function weatherRangeToEngine(
   range: PlanDocument["weatherRange"],

@@ -225,7 +225,10 @@ export function alignedRates(w: FastWork, t: number, y: Float64Array, k: Float64
   k[row + 3] = up;
 }
 
-/** The same after the thrust curve's last point: no thrust, no jet, a mass that stays. Most of a flight's time is spent here. */
+/**
+ * The same after the thrust curve's last point: no thrust, no jet, a mass that stays. Written out again because most of a
+ * flight's time is spent here, and what stays the same need not be worked out at every call.
+ */
 export function coastRates(w: FastWork, y: Float64Array, k: Float64Array, row: number): void {
   const c = w.slots;
   const z = y[0]!;
