@@ -2,6 +2,7 @@ import {
   type FieldAir,
   type InertiaSource,
   type Limits,
+  noSpread,
   type Spread,
   standardAirAt,
   terrainExponents,
