@@ -13,12 +13,13 @@ import {
   tryStep,
 } from "./step.js";
 import { allowedError, longestStep, stepFactor } from "./step-control.js";
-import { type FastWork, mostRecords, recordSize } from "./work.js";
+import { type FastWork, mostRecords, recordSize, rowSize } from "./work.js";
 
 /** What one drawn flight came to; the steps after burnout stand in the work's records. A class for the same reason as `FastWork`. */
 export class FastOutcome {
   /** It left the guide and came down within the records. */
   flew = false;
+  liftOff = 0;
   burnout = 0;
   guideExitSpeed = 0;
   apogeeTime = 0;
@@ -120,39 +121,10 @@ export function fastFlight(
   out.burnout = burn.end * time;
   out.calls = 0;
 
-  let index = 0;
-  let t = 0;
-  const frameMass = c[at.FRAME_MASS]!;
-  for (; index < stretchCount; index++) {
-    setStretch(w, index, impulse, time);
-    const from = c[at.STRETCH_FROM]!;
-    const span = c[at.STRETCH_TO]! - from;
-    const pull = (dt: number): number =>
-      c[at.THRUST]! +
-      dt * c[at.THRUST_SLOPE]! -
-      (frameMass +
-        c[at.MOTOR_LOADED]! -
-        c[at.PROPELLANT]! * (c[at.SPENT0]! + dt * (c[at.SPENT1]! + dt * c[at.SPENT2]!))) *
-        c[at.GRAVITY0]! *
-        c[at.GUIDE_UP]!;
-    if (pull(0) > 0) {
-      t = from;
-      break;
-    }
-    if (pull(span) > 0) {
-      let low = 0;
-      let high = span;
-      for (let i = 0; i < 40; i++) {
-        const middle = 0.5 * (low + high);
-        if (pull(middle) > 0) high = middle;
-        else low = middle;
-      }
-      t = from + high;
-      break;
-    }
-  }
+  let index = liftOff(w, impulse, time, out);
   if (index === stretchCount) return out;
 
+  let t = out.liftOff;
   let phase: FastPhase = GUIDE;
   let pastApogee = false;
   let recordCount = 0;
@@ -187,19 +159,7 @@ export function fastFlight(
         const speed = guideSpeed(w, length, share);
         t += share * length;
         out.guideExitSpeed = speed;
-        const travel = c[at.TRAVEL]!;
-        y[0] = travel * c[at.GUIDE_UP]!;
-        place[0] = travel * c[at.GUIDE_EAST]!;
-        place[1] = travel * c[at.GUIDE_NORTH]!;
-        y[1] = speed * c[at.GUIDE_EAST]!;
-        y[2] = speed * c[at.GUIDE_NORTH]!;
-        y[3] = speed * c[at.GUIDE_UP]!;
-        y[4] = c[at.GUIDE_EAST]!;
-        y[5] = c[at.GUIDE_NORTH]!;
-        y[6] = c[at.GUIDE_UP]!;
-        y[7] = 0;
-        y[8] = 0;
-        y[9] = 0;
+        leaveGuide(w, speed);
         phase = options.model === "pitching" && !(options.handOver && handOver(w, t)) ? PITCHING : alignedPhase(w);
         h = Math.min(0.03, Math.max(1e-4, to - t));
         if (to - t < 1e-12) {
@@ -268,6 +228,55 @@ export function fastFlight(
   return out;
 }
 
+/** Loads the stretch in which the thrust first carries the weight, and notes the moment; the number of stretches where none does. */
+function liftOff(w: FastWork, impulse: number, time: number, out: FastOutcome): number {
+  const c = w.slots;
+  const { stretches } = w.tables.model;
+  const frameMass = c[at.FRAME_MASS]!;
+  const pull = (dt: number): number => {
+    const spent = c[at.SPENT0]! + dt * (c[at.SPENT1]! + dt * c[at.SPENT2]!);
+    const weight = (frameMass + c[at.MOTOR_LOADED]! - c[at.PROPELLANT]! * spent) * c[at.GRAVITY0]! * c[at.GUIDE_UP]!;
+    return c[at.THRUST]! + dt * c[at.THRUST_SLOPE]! - weight;
+  };
+  for (let index = 0; index < stretches.length; index++) {
+    setStretch(w, index, impulse, time);
+    const from = c[at.STRETCH_FROM]!;
+    let low = 0;
+    let high = c[at.STRETCH_TO]! - from;
+    if (pull(low) > 0) high = low;
+    else if (!(pull(high) > 0)) continue;
+    for (let i = 0; i < 40 && high > low; i++) {
+      const middle = 0.5 * (low + high);
+      if (pull(middle) > 0) high = middle;
+      else low = middle;
+    }
+    out.liftOff = from + high;
+    return index;
+  }
+  return stretches.length;
+}
+
+/** Turns the guide's state into that of the free body: at its end, along it, not turning. */
+function leaveGuide(w: FastWork, speed: number): void {
+  const { slots: c, y, place } = w;
+  const travel = c[at.TRAVEL]!;
+  const east = c[at.GUIDE_EAST]!;
+  const north = c[at.GUIDE_NORTH]!;
+  const up = c[at.GUIDE_UP]!;
+  place[0] = travel * east;
+  place[1] = travel * north;
+  y[0] = travel * up;
+  y[1] = speed * east;
+  y[2] = speed * north;
+  y[3] = speed * up;
+  y[4] = east;
+  y[5] = north;
+  y[6] = up;
+  y[7] = 0;
+  y[8] = 0;
+  y[9] = 0;
+}
+
 /** Cubic through both ends of a guide step: share at which the rocket leaves. */
 function guideExitShare(w: FastWork, h: number): number {
   const travel = w.slots[at.TRAVEL]!;
@@ -290,7 +299,7 @@ function guideWay(w: FastWork, h: number, s: number): number {
 function guideSpeed(w: FastWork, h: number, s: number): number {
   const { y, next, k } = w;
   const r = 1 - s;
-  const end = 6 * 10;
+  const end = 6 * rowSize;
   return r * r * ((1 + 2 * s) * y[1]! + s * h * k[1]!) + s * s * ((1 + 2 * r) * next[1]! - r * h * k[end + 1]!);
 }
 
