@@ -641,14 +641,17 @@ static double guideSpeed(const Work *w, double h, double s) {
          s * s * ((1 + 2 * r) * w->next[1] - r * h * w->k[R6 + 1]);
 }
 
+static double guideSpeed(const Work *w, double h, double s);
+
 static double guideExitShare(const Work *w, double h) {
-  double low = 0, high = 1;
-  for (int i = 0; i < 40 && high - low > 1e-10; i++) {
-    double middle = 0.5 * (low + high);
-    if (guideWay(w, h, middle) >= w->travel) high = middle;
-    else low = middle;
+  double share = (w->travel - w->y[0]) / (w->next[0] - w->y[0]);
+  for (int i = 0; i < 6; i++) {
+    double off = guideWay(w, h, share) - w->travel;
+    double speed = guideSpeed(w, h, share);
+    if (!(speed > 0) || fabs(off) < 1e-12) break;
+    share = fmin(1, fmax(0, share - off / (h * speed)));
   }
-  return 0.5 * (low + high);
+  return share;
 }
 
 static double placeAt(const Record *r, int axis, double share) {

@@ -277,17 +277,18 @@ function leaveGuide(w: FastWork, speed: number): void {
   y[9] = 0;
 }
 
-/** Cubic through both ends of a guide step: share at which the rocket leaves. */
+/** Cubic through both ends of a guide step: share at which the rocket leaves, by Newton's method from the chord. */
 function guideExitShare(w: FastWork, h: number): number {
-  const travel = w.slots[at.TRAVEL]!;
-  let low = 0;
-  let high = 1;
-  for (let i = 0; i < 40 && high - low > 1e-10; i++) {
-    const middle = 0.5 * (low + high);
-    if (guideWay(w, h, middle) >= travel) high = middle;
-    else low = middle;
+  const { y, next, slots } = w;
+  const travel = slots[at.TRAVEL]!;
+  let share = (travel - y[0]!) / (next[0]! - y[0]!);
+  for (let i = 0; i < 6; i++) {
+    const off = guideWay(w, h, share) - travel;
+    const speed = guideSpeed(w, h, share);
+    if (!(speed > 0) || Math.abs(off) < 1e-12) break;
+    share = Math.min(1, Math.max(0, share - off / (h * speed)));
   }
-  return 0.5 * (low + high);
+  return share;
 }
 
 function guideWay(w: FastWork, h: number, s: number): number {
