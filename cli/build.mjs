@@ -15,7 +15,9 @@ const entryPaths = Object.keys(entries).map((name) => join(dist, `${name}.mjs`))
 function sweep(kept) {
   for (const name of readdirSync(dist)) {
     const path = join(dist, name);
-    if (!kept.has(path) && Date.now() - statSync(path).mtimeMs > 600_000)
+    // another process may just have renamed or removed it
+    const found = statSync(path, { throwIfNoEntry: false });
+    if (found !== undefined && !kept.has(path) && Date.now() - found.mtimeMs > 600_000)
       rmSync(path, { force: true, recursive: true });
   }
 }
