@@ -1,4 +1,7 @@
+import { fileURLToPath } from "node:url";
 import { defineConfig } from "vitest/config";
+
+const setupFiles = [fileURLToPath(new URL("./scripts/property-seed.ts", import.meta.url))];
 
 const source = { resolve: { conditions: ["source"] }, ssr: { resolve: { conditions: ["source"] } } };
 
@@ -11,8 +14,8 @@ export default defineConfig({
         test: {
           name: "engine",
           root: "engine",
+          setupFiles,
           include: ["src/**/*.test.ts", "reference/**/*.test.ts", "test/**/*.test.ts"],
-          benchmark: { include: ["bench/**/*.bench.ts"] },
           testTimeout: 60_000,
         },
       },
@@ -21,13 +24,20 @@ export default defineConfig({
         test: {
           name: "documents",
           root: "documents",
+          setupFiles,
           include: ["src/**/*.test.ts", "test/**/*.test.ts"],
           testTimeout: 60_000,
         },
       },
       {
         ...source,
-        test: { name: "cli", root: "cli", include: ["src/**/*.test.ts", "test/**/*.test.ts"], testTimeout: 60_000 },
+        test: {
+          name: "cli",
+          root: "cli",
+          setupFiles,
+          include: ["src/**/*.test.ts", "test/**/*.test.ts"],
+          testTimeout: 60_000,
+        },
       },
     ],
   },
