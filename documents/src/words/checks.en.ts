@@ -67,8 +67,7 @@ const checks: Readonly<Record<CheckCode, CheckWords> & Record<string, CheckWords
   "margin-at-guide-exit": {
     title: "static margin at guide exit",
     sense: "least",
-    otherwise:
-      "the margin is small where the rocket leaves the guide, at the angle the wind meets it: ballast in the nose, or less wind",
+    otherwise: "the margin is small where the rocket leaves the guide: ballast in the nose, or larger fins",
   },
   "margin-at-burnout": {
     title: "static margin at burnout",
@@ -104,7 +103,7 @@ const checks: Readonly<Record<CheckCode, CheckWords> & Record<string, CheckWords
   "draws-not-flown": {
     title: "draws that could not be flown",
     sense: "most",
-    otherwise: "some draws never left the guide or broke off: they stand in no odds",
+    otherwise: "some draws never left the guide or never came down: they count as grounded",
   },
   "opening-strength-unrated": {
     title: "strength of the recovery",
@@ -131,9 +130,7 @@ const warnings: Readonly<Record<WarningCode, string> & Record<string, string>> =
   "reynolds-above-validated": "it flies at a higher Reynolds number than the models were held against",
   "surface-wind-carried-up": "the wind aloft is a guess from a reading near the ground: winds aloft would tell",
   "inertia-estimated": "the transverse inertia is a guess from mass and length: a swing on two strings would tell",
-  "delay-not-learned": "the delay's scatter is the standard's tolerance: no flight of this motor type is logged yet",
   "drag-not-learned": "the drag is computed: no flight of this rocket is logged yet",
-  "wind-not-given": "no wind was given: calm air is reckoned with",
   "never-handed-over": "the swing had not settled by the top: the flight was reckoned with pitching all the way",
   "no-tool": "no tool is given: no cut is planned",
 });

@@ -1,5 +1,3 @@
-import type { InertiaSource } from "./rocket.js";
-
 /** A rocket hung level on two equal, upright strings and let swing about the upright axis through its balance point. */
 export interface Swing {
   /** [kg] */
@@ -57,12 +55,3 @@ export function estimateInertia({
   const offCentre = Math.min(Math.abs(balance - length / 2), length / 6);
   return mass * ((length * length) / 12 - offCentre * offCentre + (diameter * diameter) / 8);
 }
-
-/**
- * Usual spread of a transverse inertia by how it is known: sigma of its logarithm. Judgement, no source.
- */
-export const inertiaSpread: Readonly<Record<InertiaSource, number>> = Object.freeze({
-  given: 0.05,
-  swing: 0.03,
-  estimated: 0.25,
-});
