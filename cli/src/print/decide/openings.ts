@@ -33,7 +33,7 @@ function restsWords({ decision, inputs }: Answer, { delaySd }: Setting): string 
   const standard = seconds === defaultSpread.delay.seconds && fraction === defaultSpread.delay.fraction;
   const scatter = `${amount(delaySd, "s", 1)} one sigma`;
   const delay = standard
-    ? `the standard's tolerance for the delay, ${scatter}, no flight logged yet`
+    ? `the standard's tolerance for the delay, ${scatter}, no delay of this motor type logged yet`
     : `the plan's own figure for the delay's scatter, ${scatter}`;
   const drag = decision.warnings
     .filter((warning) => warning.code === BASIS_WARNING)
