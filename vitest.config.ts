@@ -5,6 +5,14 @@ const setupFiles = [fileURLToPath(new URL("./scripts/property-seed.ts", import.m
 
 const source = { resolve: { conditions: ["source"] }, ssr: { resolve: { conditions: ["source"] } } };
 
+/** The app's libraries have a condition of that name too, but ship no such files. */
+const sources = Object.fromEntries(
+  ["engine", "documents"].map((name) => [
+    `@delaywright/${name}`,
+    fileURLToPath(new URL(`${name}/src/index.ts`, import.meta.url)),
+  ]),
+);
+
 export default defineConfig({
   test: {
     reporters: ["default", "./scripts/closing-line.ts"],
@@ -36,6 +44,16 @@ export default defineConfig({
           root: "cli",
           setupFiles,
           include: ["src/**/*.test.ts", "test/**/*.test.ts"],
+          testTimeout: 60_000,
+        },
+      },
+      {
+        resolve: { alias: sources },
+        test: {
+          name: "web",
+          root: "web",
+          setupFiles,
+          include: ["src/**/*.test.ts", "src/**/*.test.tsx"],
           testTimeout: 60_000,
         },
       },

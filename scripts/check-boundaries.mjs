@@ -8,6 +8,7 @@ const run = spawnSync(
     "engine/src",
     "documents/src",
     "cli/src",
+    "web/src",
     "--config",
     ".dependency-cruiser.cjs",
     "--output-type",

@@ -1,3 +1,4 @@
+import { writeFileSync } from "node:fs";
 import type { Reporter, TestModule } from "vitest/node";
 
 /** Prints one plain line at the end, for runners that read nothing else: how many tests passed and failed. */
@@ -15,6 +16,8 @@ export default class ClosingLine implements Reporter {
         else skipped += 1;
       }
     }
+    const tally = process.env["TEST_TALLY"];
+    if (tally !== undefined) writeFileSync(tally, JSON.stringify({ passed, failed, skipped }));
     process.stdout.write(`\n${passed} passed, ${failed} failed${skipped > 0 ? `, ${skipped} skipped` : ""}\n`);
   }
 }

@@ -1,11 +1,27 @@
 #!/usr/bin/env node
-// In a checkout the bundle is built when it is missing or stale; in a published package it is there.
+// In a checkout the bundle, and for `app` the app, are built when missing or stale; in a published package they are there.
 import { existsSync, readdirSync, statSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 
 const cli = fileURLToPath(new URL("..", import.meta.url));
 const root = fileURLToPath(new URL("../..", import.meta.url));
-const started = [`${cli}dist/delaywright.mjs`, `${cli}dist/worker.mjs`];
+
+/** What is built, from which workspaces, and by what. */
+const builds = {
+  cli: {
+    made: [`${cli}dist/delaywright.mjs`, `${cli}dist/worker.mjs`],
+    from: ["engine", "documents", "cli"],
+    by: `${cli}build.mjs`,
+    build: async () => (await import("../build.mjs")).buildBundle(),
+  },
+  app: {
+    made: [`${root}web/dist/index.html`],
+    from: ["engine", "documents", "web"],
+    also: [`${root}web/index.html`, `${root}web/vite.config.ts`],
+    by: `${root}web/build.mjs`,
+    build: async () => (await import("../../web/build.mjs")).buildApp(),
+  },
+};
 
 /** Time of a file, or 0 where there is none. */
 const timeOf = (path) => statSync(path, { throwIfNoEntry: false })?.mtimeMs ?? 0;
@@ -16,26 +32,25 @@ function newestIn(folder) {
   for (const entry of readdirSync(folder, { withFileTypes: true })) {
     const path = `${folder}/${entry.name}`;
     if (entry.isDirectory()) newest = Math.max(newest, newestIn(path));
-    else if (!entry.name.endsWith(".test.ts")) newest = Math.max(newest, timeOf(path));
+    else if (!/\.test\.tsx?$/.test(entry.name)) newest = Math.max(newest, timeOf(path));
   }
   return newest;
 }
 
-/** Whether the bundle is missing, or older than anything it is made of. */
-function isStale() {
-  const oldest = Math.min(...started.map(timeOf));
-  if (oldest === 0 || timeOf(`${cli}build.mjs`) > oldest) return true;
-  return ["engine", "documents", "cli"].some(
+/** Whether something built is missing, or older than anything it is made of. */
+function isStale({ made, from, also = [], by }) {
+  const oldest = Math.min(...made.map(timeOf));
+  if (oldest === 0 || [by, ...also].some((path) => timeOf(path) > oldest)) return true;
+  return from.some(
     (workspace) => timeOf(`${root}${workspace}/package.json`) > oldest || newestIn(`${root}${workspace}/src`) > oldest,
   );
 }
 
-/** Builds the bundle; false where that fails, with its reason told. */
-async function built() {
+/** Builds what is stale; false where that fails, with its reason told. */
+async function built(what) {
   const word = setTimeout(() => process.stderr.write("delaywright: building from its sources, a few seconds\n"), 1000);
   try {
-    const { buildBundle } = await import("../build.mjs");
-    await buildBundle();
+    await what.build();
     return true;
   } catch (error) {
     const reason = error?.code === "ERR_MODULE_NOT_FOUND" ? "run npm ci first" : (error?.message ?? error);
@@ -47,5 +62,11 @@ async function built() {
   }
 }
 
+async function ready(what) {
+  return !isStale(what) || (await built(what));
+}
+
 const published = !existsSync(`${cli}src/main.ts`);
-if (published || !isStale() || (await built())) await import("../dist/delaywright.mjs");
+const needsApp = process.argv[2] === "app" && existsSync(builds.app.by);
+if (published || ((await ready(builds.cli)) && (!needsApp || (await ready(builds.app)))))
+  await import("../dist/delaywright.mjs");

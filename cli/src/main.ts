@@ -1,6 +1,7 @@
-import { readFileSync } from "node:fs";
+import { existsSync, readFileSync } from "node:fs";
 import { availableParallelism } from "node:os";
 import process from "node:process";
+import { fileURLToPath } from "node:url";
 import { diskFiles } from "./io/files.js";
 import type { Io } from "./io/io.js";
 import { terminalProgress } from "./io/progress.js";
@@ -25,6 +26,11 @@ function onWriteError(error: NodeJS.ErrnoException): void {
 process.stdout.on("error", onWriteError);
 process.stderr.on("error", () => {});
 
+/** The built app: beside this bundle in a published package, in its own workspace in a checkout. */
+const appFolder = ["./app/", "../../web/dist/"]
+  .map((place) => fileURLToPath(new URL(place, import.meta.url)))
+  .find((folder) => existsSync(`${folder}index.html`));
+
 const io: Io = {
   out: (text) => {
     process.stdout.write(text);
@@ -39,6 +45,20 @@ const io: Io = {
   openPool: async (workers) => {
     const { inProcessPool, workerPool } = await import("./io/pool.js");
     return workers === 1 ? inProcessPool() : workerPool(workers, new URL("./worker.mjs", import.meta.url));
+  },
+  serveApp: async (port, onlyThis) => {
+    if (appFolder === undefined) return { ok: false, reason: "not-built" };
+    const { serveApp } = await import("./io/app-server.js");
+    try {
+      const serving = await serveApp(appFolder, port, onlyThis);
+      const ended = new Promise<void>((resolve) => {
+        for (const signal of ["SIGINT", "SIGTERM"] as const)
+          process.once(signal, () => void serving.close().then(resolve));
+      });
+      return { ok: true, port: serving.port, ended };
+    } catch (error) {
+      return { ok: false, reason: (error as NodeJS.ErrnoException).code ?? String(error) };
+    }
   },
 };
 

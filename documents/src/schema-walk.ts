@@ -16,7 +16,7 @@ function definition(schema: z.ZodType): Definition {
 }
 
 /** The schema itself or, of a union, each of its branches; without what only makes it optional. */
-function branches(schema: z.ZodType): readonly z.ZodType[] {
+export function branches(schema: z.ZodType): readonly z.ZodType[] {
   const { type, innerType, options } = definition(schema);
   if (innerType !== undefined && type === "optional") return branches(innerType);
   return options === undefined ? [schema] : options.flatMap(branches);
@@ -31,7 +31,7 @@ function step(schema: z.ZodType, key: PropertyKey): readonly z.ZodType[] {
 }
 
 /** Every schema that may stand at a path. */
-function schemasAt(root: z.ZodType, path: readonly PropertyKey[]): readonly z.ZodType[] {
+export function schemasAt(root: z.ZodType, path: readonly PropertyKey[]): readonly z.ZodType[] {
   return path.reduce<readonly z.ZodType[]>(
     (level, key) => level.flatMap(branches).flatMap((each) => step(each, key)),
     [root],
@@ -47,12 +47,19 @@ export function keysAt(root: z.ZodType, path: readonly PropertyKey[]): readonly 
 /** What is accepted at a path, as far as its schema was given facts. */
 export function factsAt(root: z.ZodType, path: readonly PropertyKey[]): FieldFacts | undefined {
   for (const schema of schemasAt(root, path)) {
-    let each: z.ZodType | undefined = schema;
-    while (each !== undefined) {
-      const facts = fieldFacts.get(each);
-      if (facts !== undefined) return facts;
-      each = definition(each).innerType;
-    }
+    const facts = factsOf(schema);
+    if (facts !== undefined) return facts;
+  }
+  return undefined;
+}
+
+/** The facts that a schema was given, under whatever makes it optional. */
+export function factsOf(schema: z.ZodType): FieldFacts | undefined {
+  let each: z.ZodType | undefined = schema;
+  while (each !== undefined) {
+    const facts = fieldFacts.get(each);
+    if (facts !== undefined) return facts;
+    each = definition(each).innerType;
   }
   return undefined;
 }

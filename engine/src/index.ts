@@ -7,7 +7,8 @@ export { geopotential, standardAir, standardAirAt } from "./air/standard.js";
 export { type AirTable, airTable, tableAir } from "./air/table.js";
 export { dynamicViscosity } from "./air/viscosity.js";
 export type { CutPlan } from "./decision/cut-plan.js";
-export { type DecideOptions, decide, defaultDecideOptions } from "./decision/decide.js";
+export { decide } from "./decision/decide.js";
+export { type DecideOptions, defaultDecideOptions } from "./decision/decide-options.js";
 export type {
   BallastRange,
   Check,
@@ -31,7 +32,17 @@ export type {
   WarningCode,
 } from "./decision/decision.js";
 export { type DelayConditions, type DelayScatter, delayScatter } from "./decision/delay-scatter.js";
+export type { Density } from "./decision/density.js";
 export { type DepthReading, depthReading, type ReadDelay } from "./decision/depth-reading.js";
+export {
+  type FlightSampleChunk,
+  type FlightSampleSpec,
+  joinFlightSamples,
+  openingOutcomes,
+  prepareFlightSample,
+} from "./decision/flight-sample.js";
+export { type FanPart, type HeightFan, heightFan } from "./decision/flight-sample-fan.js";
+export { type FlightSampleOptions, flightSampleSpec } from "./decision/flight-sample-spec.js";
 export type {
   CutSoFar,
   CuttingTool,
@@ -41,10 +52,15 @@ export type {
   Removal,
   WeatherRange,
 } from "./decision/inputs.js";
+export { type EllipsePair, type GroundEllipse, landingEllipses, spreadEllipse } from "./decision/landings.js";
 export type { EnsembleRunner } from "./decision/odds.js";
+export { type DelayOdds, type OddsOverDelayOptions, oddsOverDelay } from "./decision/odds-over-delay.js";
 export { type Strength, strengthOf } from "./decision/opening-rules.js";
 export type { OtherRocket } from "./decision/over-cut.js";
 export { achievableSettings, type Element } from "./decision/removals.js";
+export { cutAllowed } from "./decision/settings.js";
+export { type WeatherWindow, type WeatherWindowOptions, weatherWindow } from "./decision/weather-window.js";
+export { type TrajectoryColumns, trajectoryColumns } from "./flight/columns.js";
 export { type Descent, descend, type OpenedCanopy } from "./flight/descent.js";
 export { fly } from "./flight/fly.js";
 export type { FlightInputs, Guide } from "./flight/inputs.js";
@@ -82,6 +98,15 @@ export { classLimits, motorClass } from "./motor/motor-class.js";
 export { motorMassAt } from "./motor/propellant-mass.js";
 export { prepareThrust } from "./motor/thrust-curve.js";
 export { canopyData, descentSpeed, fillDistance, fillTime, nominalArea } from "./packing/canopy.js";
+export {
+  type GroundPoint,
+  insidePolygon,
+  insideZone,
+  type PlaceColumns,
+  shareInside,
+  shareOutside,
+  type Zone,
+} from "./packing/landing-zone.js";
 export { openingLoad, strengthSpeed } from "./packing/opening-load.js";
 export type { Canopy, CanopyShape, Recovery } from "./packing/recovery.js";
 export { type BodyLift, bodyLift, cpWithBodyLift } from "./rocket/body-lift.js";
@@ -93,6 +118,7 @@ export { staticMargin } from "./rocket/margin.js";
 export { airframeWithBallast, loadedAt, type MassState, type MotorGeometry } from "./rocket/mass.js";
 export { cpOf, normalForceParts, type Part, slopeOf } from "./rocket/normal-force/parts.js";
 export { partsWithStatedCp } from "./rocket/normal-force/stated-cp.js";
+export { type OutlinePoints, outlinePoints } from "./rocket/outline-points.js";
 export type {
   Ballast,
   DragSource,

@@ -1,10 +1,11 @@
 /** Examples that stand under each command's help. */
-export const examples: Readonly<Record<"all" | "decide" | "fly" | "cut" | "check", string>> = Object.freeze({
+export const examples: Readonly<Record<"all" | "decide" | "fly" | "cut" | "check" | "app", string>> = Object.freeze({
   all: `
 Examples:
   delaywright decide plan.json
   delaywright cut two-collar.tool.json --longest 14s --to 9s
   delaywright check *.json
+  delaywright app
 
 Exit codes: 0 done; 2 wrong input or usage; 3 done, but no setting reaches the plan's least odds, or a
 check says stop; 1 a defect of ours.`,
@@ -42,4 +43,11 @@ Examples:
 
 Every issue of every file is told at once: where, what was found, what is accepted, an example.
 Unlikely values are told too, and block nothing.`,
+  app: `
+Examples:
+  delaywright app
+  delaywright app --port 5000
+
+Open the address that it prints. After the first visit the bench works without this command and without
+a network; export from its Back-up what you would not lose.`,
 });

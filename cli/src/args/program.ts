@@ -161,6 +161,22 @@ function addCheck(program: Command, run: (act: () => Promise<number>) => Promise
     );
 }
 
+function addApp(program: Command, run: (act: () => Promise<number>) => Promise<void>, io: Io): void {
+  program
+    .command("app")
+    .summary("the bench in a browser, served on this machine")
+    .description("Serves the bench app on this machine until it is interrupted. What it keeps stays in the browser.")
+    .addOption(new Option("--port <n>", "port to serve it on; left out: 4860, or the next that is free"))
+    .addHelpText("after", examples.app)
+    .action((options: { readonly port?: string }) =>
+      run(async () => {
+        const { wholeOf } = await import("./values.js");
+        const args = given("port", options.port, (text) => wholeOf("--port", text, 0, 65_535));
+        return (await import("../commands/app.js")).app(args, io);
+      }),
+    );
+}
+
 /**
  * The whole command line: parses the words after the program's name and runs the command.
  *
@@ -192,7 +208,7 @@ export async function runProgram(words: readonly string[], io: Io, version: stri
     })
     .exitOverride()
     .addHelpText("after", examples.all);
-  for (const add of [addDecide, addFly, addCut, addCheck]) add(program, run, io);
+  for (const add of [addDecide, addFly, addCut, addCheck, addApp]) add(program, run, io);
   try {
     await program.parseAsync(words, { from: "user" });
     return code;

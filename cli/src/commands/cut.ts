@@ -1,10 +1,9 @@
-import { loadAny, toolToEngine } from "@delaywright/documents";
+import { cutData, loadAny, toolToEngine } from "@delaywright/documents";
 import { achievableSettings, type CutPlan, type CuttingTool, depthReading, type ReadDelay } from "@delaywright/engine";
 import { UsageError } from "../args/usage.js";
 import { EXIT, type Io } from "../io/io.js";
 import type { Wanted } from "../print/answer.js";
 import { readingText, settingsText } from "../print/cut-text.js";
-import { cutJson } from "../print/decision-json.js";
 import { issuesText } from "../print/issues.js";
 import { jsonText } from "../print/json.js";
 
@@ -40,9 +39,9 @@ function wantedOf(delay: number, settings: readonly CutPlan[]): Wanted {
 function wantedJson({ delay, setting, longer, shorter }: Wanted) {
   return {
     delay,
-    setting: setting && cutJson(setting),
-    longer: longer && cutJson(longer),
-    shorter: shorter && cutJson(shorter),
+    setting: setting && cutData(setting),
+    longer: longer && cutData(longer),
+    shorter: shorter && cutData(shorter),
   };
 }
 
@@ -102,7 +101,7 @@ export async function cut(args: CutArgs, io: Io): Promise<number> {
     io.out(
       jsonText({
         longest: args.longest,
-        settings: settings.map(cutJson),
+        settings: settings.map(cutData),
         ...(wanted === undefined ? {} : { to: wantedJson(wanted) }),
         ...(reading === undefined ? {} : { reading }),
       }),

@@ -1,7 +1,7 @@
-import { type Decision, decide as decideDelay } from "@delaywright/engine";
+import { type DecisionData, decisionData } from "@delaywright/documents";
+import { decide as decideDelay } from "@delaywright/engine";
 import { EXIT, type Io } from "../io/io.js";
 import { decisionText } from "../print/decide/decision-text.js";
-import { decisionJson } from "../print/decision-json.js";
 import { jsonText } from "../print/json.js";
 import { readyPlan } from "./load.js";
 import { otherRockets } from "./other-rockets.js";
@@ -34,16 +34,16 @@ export async function decide(args: DecideArgs, io: Io): Promise<number> {
       ...(args.seed === undefined ? {} : { seed: args.seed }),
       ...(args.model === undefined ? {} : { model: args.model }),
       otherRockets: others,
-      run: (spec, draws, onProgress) =>
-        pool.run(spec, draws, (done) => {
-          io.progress.update(done, draws);
+      run: (spec, from, to, onProgress) =>
+        pool.run(spec, from, to, (done) => {
+          io.progress.update(done, to - from);
           onProgress?.(done);
         }),
     });
     io.progress.end();
-    const answer = { decision, inputs, context, doubts };
-    io.out(args.json ? jsonText(decisionJson(answer)) : decisionText(answer, io.colour));
-    return exitCode(decision);
+    const data = decisionData({ decision, inputs, context, doubts });
+    io.out(args.json ? jsonText(data) : decisionText(data, io.colour));
+    return exitCode(data);
   } finally {
     io.progress.end();
     await pool.close();
@@ -51,7 +51,7 @@ export async function decide(args: DecideArgs, io: Io): Promise<number> {
 }
 
 /** 3 where a check says stop, or where no setting reaches the plan's least odds. */
-function exitCode({ checks, toCut }: Decision): number {
+function exitCode({ checks, toCut }: DecisionData): number {
   const short = toCut !== null && !(toCut.reachesLeast && toCut.reachesHolds);
   return short || checks.some((check) => check.verdict === "stop") ? EXIT.notGoodEnough : EXIT.done;
 }

@@ -1,3 +1,4 @@
+import { descentData, flightData } from "@delaywright/documents";
 import {
   burnOf,
   type DecisionInputs,
@@ -11,7 +12,6 @@ import {
 import { EXIT, type Io } from "../io/io.js";
 import type { Fired, Flown } from "../print/answer.js";
 import { csvText } from "../print/csv.js";
-import { descentJson, flightJson } from "../print/flight-json.js";
 import { flightText } from "../print/flight-text.js";
 import { jsonText } from "../print/json.js";
 import { columnsOf, momentsOf, trajectoryColumns, trajectoryRows } from "../print/trajectory.js";
@@ -85,9 +85,9 @@ export async function fly(args: FlyArgs, io: Io): Promise<number> {
     io.out(
       jsonText({
         context: plan.context,
-        flight: flightJson(one.result),
+        flight: flightData(one.result),
         fired: one.fired,
-        opened: descentJson(one.descent),
+        opened: descentData(one.descent),
         trajectory: columnsOf(one, moments),
         draw: one.draw,
         seed: one.seed,

@@ -19,6 +19,11 @@ export interface Pool {
   close(): Promise<void>;
 }
 
+/** The bench app being served, or why it is not. */
+export type ServedApp =
+  | { readonly ok: true; readonly port: number; readonly ended: Promise<void> }
+  | { readonly ok: false; readonly reason: string };
+
 /** Everything outside that a command touches. */
 export interface Io {
   /** Standard output. */
@@ -32,6 +37,8 @@ export interface Io {
   /** Processor cores of this machine. */
   readonly cores: number;
   openPool(workers: number): Promise<Pool>;
+  /** Serves the bench app from `port` on, or on that port only, until the process is interrupted. */
+  serveApp(port: number, onlyThis: boolean): Promise<ServedApp>;
 }
 
 /** Exit codes of every command. */

@@ -38,6 +38,7 @@ export function memoryIo(files: Readonly<Record<string, string | Uint8Array>>, c
     progress: { update: () => {}, end: () => {} },
     cores: 1,
     openPool: () => Promise.resolve(inProcessPool()),
+    serveApp: () => Promise.resolve({ ok: false, reason: "not-built" }),
     ...changed,
   };
 }

@@ -14,13 +14,18 @@ const answers = code(`
 
 describe("runsOf()", () => {
   test("covers every draw once, in runs that do not depend on the number of workers", () => {
-    expect(runsOf(600)).toEqual([
+    expect(runsOf(0, 600)).toEqual([
       { from: 0, to: 50 },
       { from: 50, to: 300 },
       { from: 300, to: 550 },
       { from: 550, to: 600 },
     ]);
-    expect(runsOf(1)).toEqual([{ from: 0, to: 1 }]);
+    expect(runsOf(0, 1)).toEqual([{ from: 0, to: 1 }]);
+    expect(runsOf(256, 600)).toEqual([
+      { from: 256, to: 306 },
+      { from: 306, to: 556 },
+      { from: 556, to: 600 },
+    ]);
   });
 });
 
@@ -28,10 +33,19 @@ describe("workerPool()", () => {
   test.each([1, 2, 4])("joins the runs in their order with %i workers, and tells how far it is", async (workers) => {
     const pool = workerPool(workers, answers);
     const seen: number[] = [];
-    const chunk = await pool.run(spec, 1300, (done) => seen.push(done));
+    const chunk = await pool.run(spec, 0, 1300, (done) => seen.push(done));
     await pool.close();
     expect([...chunk.flights]).toEqual(Array.from({ length: 1300 }, (_, i) => i));
     expect(seen.at(-1)).toBe(1300);
+  });
+
+  test("flies a range on its own, and counts what is done of it", async () => {
+    const pool = workerPool(2, answers);
+    const seen: number[] = [];
+    const chunk = await pool.run(spec, 256, 900, (done) => seen.push(done));
+    await pool.close();
+    expect([...chunk.flights]).toEqual(Array.from({ length: 644 }, (_, i) => 256 + i));
+    expect([chunk.from, chunk.to, seen.at(-1)]).toEqual([256, 900, 644]);
   });
 
   test.each([
@@ -49,14 +63,14 @@ describe("workerPool()", () => {
     ],
   ])("rejects where a worker %s", async (_, text, word) => {
     const pool = workerPool(2, code(text));
-    await expect(pool.run(spec, 1000)).rejects.toThrow(word);
-    await expect(pool.run(spec, 10)).rejects.toThrow();
+    await expect(pool.run(spec, 0, 1000)).rejects.toThrow(word);
+    await expect(pool.run(spec, 0, 10)).rejects.toThrow();
     await pool.close();
   });
 
   test("rejects where the worker's file is not there", async () => {
     const pool = workerPool(1, new URL("gone.mjs", import.meta.url));
-    await expect(pool.run(spec, 10)).rejects.toThrow("gone.mjs");
+    await expect(pool.run(spec, 0, 10)).rejects.toThrow("gone.mjs");
     await pool.close();
   });
 });

@@ -17,25 +17,25 @@ export interface Task {
   readonly to: number;
 }
 
-/** Runs of draws that together cover 0 … `draws` − 1. */
-export function runsOf(draws: number): { from: number; to: number }[] {
-  const first = { from: 0, to: Math.min(draws, FIRST_RUN) };
-  const rest = Array.from({ length: Math.ceil(Math.max(0, draws - FIRST_RUN) / RUN) }, (_, i) => ({
-    from: FIRST_RUN + i * RUN,
-    to: Math.min(draws, FIRST_RUN + (i + 1) * RUN),
+/** Runs of draws that together cover `from` … `to` − 1. */
+export function runsOf(from: number, to: number): { from: number; to: number }[] {
+  const second = Math.min(to, from + FIRST_RUN);
+  const rest = Array.from({ length: Math.ceil((to - second) / RUN) }, (_, i) => ({
+    from: second + i * RUN,
+    to: Math.min(to, second + (i + 1) * RUN),
   }));
-  return [first, ...rest];
+  return [{ from, to: second }, ...rest];
 }
 
 /** Flies everything in this thread. */
 export function inProcessPool(): Pool {
   return {
-    async run(spec, draws, onProgress) {
+    async run(spec, from, to, onProgress) {
       const fly = prepareEnsemble(spec);
       const chunks: EnsembleChunk[] = [];
-      for (const { from, to } of runsOf(draws)) {
-        chunks.push(fly(from, to));
-        onProgress?.(to);
+      for (const run of runsOf(from, to)) {
+        chunks.push(fly(run.from, run.to));
+        onProgress?.(run.to - from);
         // a breath for whatever waits in this thread, such as the line that fills
         await new Promise((resolve) => setImmediate(resolve));
       }
@@ -80,9 +80,9 @@ export function workerPool(workers: number, entry: URL): Pool {
     });
 
   return {
-    async run(spec, draws, onProgress) {
+    async run(spec, from, to, onProgress) {
       const job = ++jobs;
-      const waiting = runsOf(draws);
+      const waiting = runsOf(from, to);
       const chunks: EnsembleChunk[] = [];
       let done = 0;
       const work = async (thread: Worker): Promise<void> => {

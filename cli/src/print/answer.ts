@@ -1,13 +1,5 @@
-import type { Doubt, Issue, Loaded, PlanContext } from "@delaywright/documents";
-import type { CutPlan, Decision, DecisionInputs, Descent, FlightResult } from "@delaywright/engine";
-
-/** A decision with all that it is told with. */
-export interface Answer {
-  readonly decision: Decision;
-  readonly inputs: DecisionInputs;
-  readonly context: PlanContext;
-  readonly doubts: readonly Doubt[];
-}
+import type { Doubt, Issue, Loaded } from "@delaywright/documents";
+import type { CutPlan, Descent, FlightResult } from "@delaywright/engine";
 
 /** What fired the opening. */
 export interface Fired {

@@ -1,8 +1,18 @@
-import { cautions, fractionOfInch } from "@delaywright/documents";
+import {
+  amount,
+  cautions,
+  decimals,
+  delayColumn,
+  delayWords,
+  depthWords,
+  fractionOfInch,
+  glued,
+  howCell,
+  kindOfCut,
+  takeOutWords,
+} from "@delaywright/documents";
 import type { CutPlan, ReadDelay } from "@delaywright/engine";
 import type { Wanted } from "./answer.js";
-import { howCell, kindOfCut, takeOutWords } from "./cut-words.js";
-import { amount, decimals, delayColumn, delayWords, depthWords, glued } from "./numbers.js";
 import { table } from "./table.js";
 import { bullet, wrap } from "./wrap.js";
 

@@ -1,8 +1,6 @@
-import { cautions, type PlanContext } from "@delaywright/documents";
+import { amount, cautions, decimals, delayWords, type PlanContext, placeWords, speedOf } from "@delaywright/documents";
 import type { FlightResult, Kinematics } from "@delaywright/engine";
 import type { Flown } from "./answer.js";
-import { speedOf } from "./flight-json.js";
-import { amount, decimals, delayWords, placeWords } from "./numbers.js";
 import { table } from "./table.js";
 import { bullet, wrap } from "./wrap.js";
 

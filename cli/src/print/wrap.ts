@@ -33,11 +33,6 @@ function pieces(word: string, most: number): string[] {
   return out.length === 0 ? [""] : out;
 }
 
-/** A sentence begins with a capital. */
-export function upperFirst(text: string): string {
-  return `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
-}
-
 /** A list entry: a dash, and the text hanging beside it. */
 export function bullet(text: string): string {
   return wrap(text, "  - ", "    ");

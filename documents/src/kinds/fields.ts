@@ -8,7 +8,11 @@ z.config({ jitless: true });
 /** What a field accepts, in words, with an example: kept beside its schema for messages. */
 export interface FieldFacts {
   readonly accepted: string;
+  /** As JSON; empty where there is none. */
   readonly example: string;
+  /** Of a quantity: what it may measure, and its range. */
+  readonly dimensions?: readonly Dimension[];
+  readonly limits?: QuantityLimits;
 }
 
 /** The facts of every field whose schema does not say them by itself. */
@@ -42,7 +46,7 @@ export function quantity(dimension: Dimension | readonly Dimension[], limits: Qu
       if (issue !== undefined) context.addIssue({ code: "custom", params: { ...issue } });
     })
     .meta({ pattern: quantityPattern(dimensions), examples: [example] });
-  return schema.register(fieldFacts, { accepted, example: JSON.stringify(example) });
+  return schema.register(fieldFacts, { accepted, example: JSON.stringify(example), dimensions, limits });
 }
 
 function quantityIssue(

@@ -1,7 +1,7 @@
 import type { FlightResult } from "../flight/result.js";
 import { speedOf } from "../flight/trajectory.js";
 import { mostFiresFirst } from "./choose.js";
-import type { Check, CheckCode, Setting, Stability, ToCut } from "./decision.js";
+import type { Check, CheckCode, OverCut, Setting, Stability, ToCut } from "./decision.js";
 import type { DecisionInputs } from "./inputs.js";
 
 const commonPractice = "common practice, no source";
@@ -155,6 +155,15 @@ export function oddsChecks(
       source: "flights that never left the guide or never came down",
     });
   return checks;
+}
+
+/** An element that was cut too deep: may anything be done about it? */
+export function overCutChecks(overCut: OverCut | null): Check[] {
+  if (overCut === null) return [];
+  const verdict = overCut.doNotFly ? "stop" : "look";
+  return [
+    { code: "element-over-cut", verdict, value: overCut.delay, limit: null, unit: "s", source: "the depth read" },
+  ];
 }
 
 /** Can the flyer's own setting be made, and is it good enough? */

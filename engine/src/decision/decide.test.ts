@@ -5,11 +5,17 @@ import { fly } from "../flight/fly.js";
 import { noSpread } from "../spread/drawn-values.js";
 import { joinChunks, prepareEnsemble } from "../spread/ensemble.js";
 import { decide } from "./decide.js";
+import type { Decision } from "./decision.js";
 import type { DecisionInputs } from "./inputs.js";
-import type { EnsembleRunner } from "./odds.js";
+import { type EnsembleRunner, runHere } from "./odds.js";
 
 const draws = 256;
 const perSecond = 0.79375e-3;
+
+const told = async (options: Parameters<typeof decide>[1]) => {
+  const { flight: _, ...rest } = await decide(plan, { draws, ...options });
+  return JSON.stringify(rest);
+};
 
 test("decide() with spread none flies once, and every quantile is that flight", async () => {
   const exact: DecisionInputs = { ...calmPlan, spread: noSpread };
@@ -48,19 +54,84 @@ test("decide() suggests the setting with the highest clean odds among those that
 });
 
 test("decide() gives the same answer again, whoever flies the draws, and another with another seed", async () => {
-  const apart: EnsembleRunner = async (spec, count) => {
-    const edges = [0, 1, Math.floor(count / 3), Math.floor(count / 2), count];
+  const apart: EnsembleRunner = async (spec, from, end) => {
+    const count = end - from;
+    const edges = [0, Math.min(1, count), Math.floor(count / 3), Math.floor(count / 2), count]
+      .sort((a, b) => a - b)
+      .map((edge) => from + edge);
     const runs = edges.slice(1).flatMap((to, i) => (to > edges[i]! ? [prepareEnsemble(spec)(edges[i]!, to)] : []));
     return joinChunks(runs.reverse());
   };
-  const figures = async (options: Parameters<typeof decide>[1]) => {
-    const { flight: _, ...rest } = await decide(plan, { draws, ...options });
-    return JSON.stringify({ ...rest, opened: rest.opened });
+  const once = await told({});
+  expect(await told({})).toBe(once);
+  expect(await told({ run: apart })).toBe(once);
+  expect(await told({ run: apart, stages: [1, 77], onPart: () => {} })).toBe(once);
+  expect(await told({ seed: 2 })).not.toBe(once);
+});
+
+test("decide() tells an answer at every stage, and the last is bit for bit what it is without stages", async () => {
+  const parts: Decision[] = [];
+  const flown: [number, number][] = [];
+  const run: EnsembleRunner = (spec, from, to) => {
+    if (spec.opening.samples > 0) flown.push([from, to]);
+    return runHere(spec, from, to);
   };
-  const once = await figures({});
-  expect(await figures({})).toBe(once);
-  expect(await figures({ run: apart })).toBe(once);
-  expect(await figures({ seed: 2 })).not.toBe(once);
+  const staged = await told({ run, stages: [32, 100], onPart: (part) => parts.push(part) });
+  expect(staged).toBe(await told({}));
+  // every draw once
+  expect(flown).toEqual([
+    [0, 32],
+    [32, 100],
+    [100, draws],
+  ]);
+  expect(parts.map((part) => part.draws)).toEqual([32, 100]);
+  for (const part of parts) {
+    expect([part.overCut, part.toCut!.homeCut, part.drivers]).toEqual([null, null, []]);
+    const alone = await decide(plan, { draws: part.draws });
+    expect(part.settings).toEqual(alone.settings);
+    expect(part.checks.map((c) => [c.code, c.verdict])).toEqual(alone.checks.map((c) => [c.code, c.verdict]));
+    expect(part.coast.p50).toBe(alone.coast.p50);
+    // of the rough flight
+    expect(Math.abs(part.coast.nominal - alone.coast.nominal)).toBeLessThan(1e-3);
+  }
+});
+
+test("decide() leaves out stages that come too late or fall back, and tells none where nothing varies", async () => {
+  const seen: number[] = [];
+  const onPart = (part: Decision) => seen.push(part.draws);
+  await decide(plan, { draws: 64, stages: [0, 16, 16, 8, 64, 100], onPart });
+  expect(seen).toEqual([16]);
+  await decide({ ...calmPlan, spread: noSpread }, { draws: 64, stages: [16], onPart });
+  expect(seen).toEqual([16]);
+});
+
+test("decide() rejects at once with what the runner rejects with, at any stage", async () => {
+  const seen: number[] = [];
+  let runs = 0;
+  for (const last of [1, 2, 3, 4]) {
+    runs = 0;
+    const called = new Error(`called off at run ${last}`);
+    const run: EnsembleRunner = async (spec, from, to) => {
+      runs += 1;
+      if (runs === last) throw called;
+      return runHere(spec, from, to);
+    };
+    const asked = decide(plan, { draws: 64, stages: [16, 32], run, onPart: (part) => seen.push(part.draws) });
+    await expect(asked).rejects.toBe(called);
+    expect(runs).toBe(last);
+  }
+  expect(seen).toEqual([16, 16, 32, 16, 32]);
+});
+
+test("decide() gives the coast's density with its quantiles, and none without spread", async () => {
+  const { coast } = await decide(plan, { draws });
+  const { from, step, values } = coast.density!;
+  expect(step * values.reduce((a, b) => a + b, 0)).toBeCloseTo(1, 2);
+  const below = (time: number) => step * values.filter((_, i) => from + i * step < time).reduce((a, b) => a + b, 0);
+  // the kernel's width and a step of the grid move some percent of the probability
+  expect(Math.abs(below(coast.p50) - 0.5)).toBeLessThan(0.05);
+  expect(below(coast.p95)).toBeGreaterThan(0.9);
+  expect((await decide({ ...plan, spread: noSpread }, { draws })).coast.density).toBeNull();
 });
 
 test("decide() with the aligned model gives visibly other odds in wind: it is not the default", async () => {

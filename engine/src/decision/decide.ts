@@ -1,90 +1,110 @@
 import { descend } from "../flight/descent.js";
-import type { TurningModel } from "../flight/options.js";
 import type { FlightResult } from "../flight/result.js";
-import { bodyFineness } from "../rocket/outline.js";
-import { validityWarnings } from "../rocket/validity.js";
-import { APOGEE_AIRSPEED, APOGEE_HEIGHT, COAST, type EnsembleChunk, FLEW, flightSize } from "../spread/ensemble.js";
-import { choiceChecks, cuttingChecks, flightChecks, oddsChecks } from "./checks.js";
-import { choose, reachesLeast } from "./choose.js";
+import { choiceChecks, cuttingChecks, flightChecks, oddsChecks, overCutChecks } from "./checks.js";
+import { type Chosen, choose, reachesLeast } from "./choose.js";
 import type { CutPlan } from "./cut-plan.js";
-import type { Check, Decision, Setting, ToCut, Warning } from "./decision.js";
+import { type DecideOptions, defaultDecideOptions } from "./decide-options.js";
+import type { Check, Decision, OverCut, Setting, ToCut } from "./decision.js";
 import { noScatter } from "./delay-scatter.js";
-import { driversOf } from "./drivers.js";
+import { type Drivers, driversOf } from "./drivers.js";
+import { flightFigures } from "./flight-figures.js";
 import { homeCutOf, homeWeatherOf } from "./home-cut.js";
 import type { DecisionInputs } from "./inputs.js";
-import { type EnsembleRunner, judgeSettings, type OddsOptions, runHere } from "./odds.js";
+import { type JudgedSettings, judgeSettings, type OddsOptions, runHere } from "./odds.js";
 import { type OtherRocket, overCutAdvice } from "./over-cut.js";
 import { reasonsFor } from "./reasons.js";
-import { achievableSettings, depthPerSecondOf } from "./removals.js";
+import { depthPerSecondOf } from "./removals.js";
+import { cutAllowed, pluggedPlan, settingsOf, withoutCut } from "./settings.js";
 import { stabilityOf } from "./stability.js";
-import { quantile, sortedColumn } from "./summary.js";
 import { landingEllipse } from "./unopened.js";
-
-export interface DecideOptions {
-  /** Flights drawn; 1 is flown where nothing varies. */
-  readonly draws?: number;
-  readonly seed?: number;
-  readonly model?: TurningModel;
-  /** Rockets that an over-cut element might suit. */
-  readonly otherRockets?: readonly OtherRocket[];
-  /** Who flies the draws: workers, or by default the caller's own thread. */
-  readonly run?: EnsembleRunner;
-}
-
-export const defaultDecideOptions = Object.freeze({ draws: 2000, seed: 1, model: "pitching" as TurningModel });
+import { warningsOf } from "./warnings.js";
 
 /**
  * From a plan's inputs to the delay to cut, with its odds and its cut.
  *
  * The main road: settings that can be made, the nominal flight, every draw flown once and every setting judged on it, the
- * delay to cut, what stands in the way, what the cut at home may be, what an over-cut element needs, what drives the spread,
- * and the checks.
+ * delay to cut, what the cut at home may be, what an over-cut element needs, what drives the spread, and the checks.
  *
  * @param inputs without issues
  * @param options draws ≥ 1, any integer seed
+ * @throws what the runner rejects with, at once
  * @example
  * const { toCut } = await decide(inputs, { seed: 1 });
+ * await decide(inputs, { draws: 10_000, stages: [256, 2048], onPart: ({ draws, toCut }) => show(draws, toCut) });
  */
 export async function decide(inputs: DecisionInputs, options: DecideOptions = {}): Promise<Decision> {
   const { draws, seed, model } = { ...defaultDecideOptions, ...options };
+  const { stages = [], onPart, otherRockets = [] } = options;
   const run: OddsOptions = { draws, seed, flight: { model }, run: options.run ?? runHere };
+  const told = { seed, model };
   const plans = settingsOf(inputs);
-  const judged = await judgeSettings(inputs, plans.length > 0 ? plans : [pluggedPlan], run);
-  const { flight, chunk, strength, notFlown } = judged;
+  const judged = await judgeSettings(inputs, plans.length > 0 ? plans : [pluggedPlan], {
+    ...run,
+    stages,
+    onStage: (part) => onPart?.(decisionOf(inputs, pickFrom(inputs, plans, part), nothingFurther, told)),
+  });
+  const picked = pickFrom(inputs, plans, judged);
+  const atHome = homeCutFor(inputs, plans, picked, run);
+  // while other weather is flown on workers
+  const explained = explainedBy(inputs, picked, seed);
+  const homeCut = await atHome;
+  const overCut = await overCutFor(inputs, picked, otherRockets, run);
+  return decisionOf(inputs, picked, { homeCut, overCut, explained }, told);
+}
+
+/** The settings as judged, and which is best. */
+interface Picked {
+  readonly judged: JudgedSettings;
+  /** None for a motor without delay. */
+  readonly settings: readonly Setting[];
+  readonly best: Chosen | null;
+  readonly setting: Setting | null;
+  /** The best setting has to be cut. */
+  readonly cuts: boolean;
+}
+
+/** What is looked for once the best setting is known. */
+interface Further {
+  readonly homeCut: CutPlan | null;
+  readonly overCut: OverCut | null;
+  readonly explained: Drivers;
+}
+
+/** What the answer repeats of the options. */
+type Told = Pick<Decision, "seed" | "model">;
+
+const nothingFurther: Further = { homeCut: null, overCut: null, explained: { drivers: [], delayShareOfOdds: null } };
+
+function pickFrom(inputs: DecisionInputs, plans: readonly CutPlan[], judged: JudgedSettings): Picked {
   const allowed = cutAllowed(inputs);
   const settings = plans.length > 0 ? judged.settings.map((s, i) => (allowed || i === 0 ? s : withoutCut(s))) : [];
-
   const best = settings.length > 0 ? choose(settings, inputs.limits) : null;
-  const bestSetting = best === null ? null : settings[best.index]!;
-  const cuts = (bestSetting?.removed ?? 0) > (settings[0]?.removed ?? 0);
-  const homeCut =
-    best !== null && cuts && allowed && inputs.cutSoFar === undefined
-      ? await homeCutOf(inputs, plans, best.index, judged.rough, run)
-      : null;
-  const toCut = best === null || bestSetting === null ? null : toCutOf(inputs, settings, best, homeCut);
-  const choice = choiceOf(inputs, settings);
+  const setting = best === null ? null : settings[best.index]!;
+  return { judged, settings, best, setting, cuts: (setting?.removed ?? 0) > (settings[0]?.removed ?? 0) };
+}
 
-  const stability = stabilityOf(flight);
-  const tops = topsOf(flight, chunk);
-  const checks: Check[] = [
-    ...oddsChecks(inputs, settings, toCut, bestSetting, strength.rated, notFlown),
-    ...flightChecks(inputs, flight, stability, quantile(tops, 0.95)),
-    ...cuttingChecks(inputs, cuts),
-    ...choiceChecks(choice?.setting ?? null, inputs),
-  ];
-  const overCut = await overCutOf(inputs, settings, options.otherRockets ?? [], run);
-  if (overCut !== null)
-    checks.push({
-      code: "element-over-cut",
-      verdict: overCut.doNotFly ? "stop" : "look",
-      value: overCut.delay,
-      limit: null,
-      unit: "s",
-      source: "the depth read",
-    });
+async function homeCutFor(inputs: DecisionInputs, plans: readonly CutPlan[], picked: Picked, run: OddsOptions) {
+  const { best, cuts, judged } = picked;
+  if (best === null || !cuts || !cutAllowed(inputs) || inputs.cutSoFar !== undefined) return null;
+  return homeCutOf(inputs, plans, best.index, judged.rough, run);
+}
 
-  const explained = driversOf(
-    chunk,
+async function overCutFor(
+  inputs: DecisionInputs,
+  { settings }: Picked,
+  others: readonly OtherRocket[],
+  run: OddsOptions,
+): Promise<OverCut | null> {
+  const asItIs = settings[0];
+  if (inputs.cutSoFar === undefined || inputs.cutSoFar.removedDepth <= 0 || asItIs === undefined) return null;
+  const good = (s: Setting): boolean => reachesLeast(s, inputs.limits) && s.odds.holds >= inputs.limits.leastHolds;
+  if (good(asItIs) || asItIs.odds.earlyFast <= asItIs.odds.lateFast) return null;
+  return overCutAdvice(inputs, asItIs, settings.slice(1).some(good), others, run);
+}
+
+function explainedBy(inputs: DecisionInputs, { judged, best }: Picked, seed: number): Drivers {
+  return driversOf(
+    judged.chunk,
     inputs.spread,
     seed,
     judged.settings.length,
@@ -92,60 +112,50 @@ export async function decide(inputs: DecisionInputs, options: DecideOptions = {}
     best === null ? noScatter : judged.scatters[best.index]!,
     inputs.motor.delay.kind === "none" ? "burnout" : inputs.motor.delay.clock,
   );
+}
+
+/** The whole answer: after the first draws with nothing further, after all of them with everything. */
+function decisionOf(inputs: DecisionInputs, picked: Picked, further: Further, { seed, model }: Told): Decision {
+  const { judged, settings, best, setting, cuts } = picked;
+  const { flight, chunk, strength } = judged;
+  const { homeCut, overCut, explained } = further;
+  const toCut = best === null ? null : toCutOf(inputs, settings, best, homeCut);
+  const choice = choiceOf(inputs, settings);
+  const stability = stabilityOf(flight);
+  const figures = flightFigures(flight, chunk);
+  const checks: Check[] = [
+    ...oddsChecks(inputs, settings, toCut, setting, strength.rated, judged.notFlown),
+    ...flightChecks(inputs, flight, stability, figures.apogeeHeight.p95),
+    ...cuttingChecks(inputs, cuts),
+    ...choiceChecks(choice?.setting ?? null, inputs),
+    ...overCutChecks(overCut),
+  ];
   return {
     flight,
-    coast: coastOf(flight, chunk),
-    apogeeHeight: { p05: quantile(tops, 0.05), p50: quantile(tops, 0.5), p95: quantile(tops, 0.95) },
-    apogeeAirspeed: airspeedAtTop(chunk),
+    ...figures,
     settings,
     toCut,
     choice,
-    opened: openedAt(inputs, flight, bestSetting),
+    opened: openedAt(inputs, flight, setting),
     overCut,
     unopened: {
-      odds: bestSetting?.odds.grounded ?? 1,
+      odds: setting?.odds.grounded ?? 1,
       east: flight.events.landing?.position[0] ?? 0,
       north: flight.events.landing?.position[1] ?? 0,
       ellipse95: landingEllipse(chunk),
     },
     stability,
-    drivers: explained.drivers,
-    delayShareOfOdds: explained.delayShareOfOdds,
+    ...explained,
     strength,
     checks,
-    warnings: warningsOf(inputs, flight),
+    warnings: warningsOf(inputs, flight, stability),
     seed,
     draws: judged.draws,
     model,
   };
 }
 
-const pluggedPlan: CutPlan = { delay: 0, removed: 0, end: null, spacers: [], depth: 0 };
-
-/** Settings that can be made, longest delay first; none for a motor without delay. */
-function settingsOf(inputs: DecisionInputs): CutPlan[] {
-  const { delay } = inputs.motor;
-  if (delay.kind === "none") return [];
-  if (delay.kind === "fixed") return [{ delay: delay.seconds, removed: 0, end: null, spacers: [], depth: 0 }];
-  return achievableSettings(delay, inputs.tool, inputs.cutSoFar);
-}
-
-/** The motor's instructions are confirmed to allow shortening the delay, with the tool of the plan. */
-function cutAllowed(inputs: DecisionInputs): boolean {
-  return cuttingChecks(inputs, true).every((check) => check.verdict === "pass");
-}
-
-/** A setting whose odds may be shown, but not how it is cut. */
-function withoutCut<T extends CutPlan>(plan: T): T {
-  return { ...plan, end: null, spacers: [], depth: null };
-}
-
-function toCutOf(
-  inputs: DecisionInputs,
-  settings: readonly Setting[],
-  best: { readonly index: number; readonly why: ToCut["why"] },
-  homeCut: CutPlan | null,
-): ToCut {
+function toCutOf(inputs: DecisionInputs, settings: readonly Setting[], best: Chosen, homeCut: CutPlan | null): ToCut {
   const { limits, spread } = inputs;
   const { odds, delay, removed, end, spacers, depth } = settings[best.index]!;
   return {
@@ -176,50 +186,6 @@ function choiceOf(inputs: DecisionInputs, settings: readonly Setting[]): Decisio
   return setting === undefined ? null : { setting, reason: choice.reason ?? null };
 }
 
-async function overCutOf(
-  inputs: DecisionInputs,
-  settings: readonly Setting[],
-  others: readonly OtherRocket[],
-  run: OddsOptions,
-) {
-  const asItIs = settings[0];
-  if (inputs.cutSoFar === undefined || inputs.cutSoFar.removedDepth <= 0 || asItIs === undefined) return null;
-  const good = (s: Setting): boolean => reachesLeast(s, inputs.limits) && s.odds.holds >= inputs.limits.leastHolds;
-  if (good(asItIs) || asItIs.odds.earlyFast <= asItIs.odds.lateFast) return null;
-  return overCutAdvice(inputs, asItIs, settings.slice(1).some(good), others, run);
-}
-
-function coastOf(flight: FlightResult, chunk: EnsembleChunk): Decision["coast"] {
-  const { apogee, burnout } = flight.events;
-  const coasts = sortedColumn(flown(chunk), flightSize, COAST);
-  const nominal = apogee !== null && burnout !== null ? apogee.time - burnout.time : 0;
-  if (coasts.length === 0) return { nominal, p05: nominal, p50: nominal, p95: nominal };
-  return { nominal, p05: quantile(coasts, 0.05), p50: quantile(coasts, 0.5), p95: quantile(coasts, 0.95) };
-}
-
-/** Heights of the top over the draws that flew, sorted; the nominal one where none did. */
-function topsOf(flight: FlightResult, chunk: EnsembleChunk): Float64Array {
-  const tops = sortedColumn(flown(chunk), flightSize, APOGEE_HEIGHT);
-  return tops.length > 0 ? tops : Float64Array.of(flight.events.apogee?.position[2] ?? 0);
-}
-
-function airspeedAtTop(chunk: EnsembleChunk): Decision["apogeeAirspeed"] {
-  const speeds = sortedColumn(flown(chunk), flightSize, APOGEE_AIRSPEED);
-  return speeds.length === 0 ? { p50: 0, p95: 0 } : { p50: quantile(speeds, 0.5), p95: quantile(speeds, 0.95) };
-}
-
-/** Rows of the draws that flew. */
-function flown({ flights }: EnsembleChunk): Float64Array {
-  const rows = new Float64Array(flights.length);
-  let count = 0;
-  for (let o = 0; o < flights.length; o += flightSize) {
-    if (flights[o + FLEW] !== 1) continue;
-    rows.set(flights.subarray(o, o + flightSize), count);
-    count += flightSize;
-  }
-  return rows.subarray(0, count);
-}
-
 /** The nominal flight, opened at the delay to cut. */
 function openedAt(inputs: DecisionInputs, flight: FlightResult, setting: Setting | null): Decision["opened"] {
   const { events, model } = flight;
@@ -229,27 +195,4 @@ function openedAt(inputs: DecisionInputs, flight: FlightResult, setting: Setting
   const time = burnout + setting.delay + inputs.recovery.lineStretch;
   if (time >= events.landing.time) return null;
   return descend(model, flight.at(time), 1e-6);
-}
-
-function warningsOf(inputs: DecisionInputs, flight: FlightResult): Warning[] {
-  const warnings: Warning[] = validityWarnings({
-    mach: flight.peaks().highestMach,
-    fineness: bodyFineness(inputs.rocket),
-    ...(flight.events.guideExit === null ? {} : { angleOfAttack: stabilityOf(flight).guideExitAtAngle.angle }),
-  });
-  const note = (code: Warning["code"], value: number | null = null, limit: number | null = null) =>
-    warnings.push({ code, value, limit });
-  const top = flight.events.apogee?.position[2] ?? 0;
-  if (
-    inputs.wind.kind === "power" &&
-    top > inputs.wind.gradientHeight &&
-    Math.hypot(inputs.wind.east, inputs.wind.north) > 0
-  )
-    note("surface-wind-carried-up", top, inputs.wind.gradientHeight);
-  if (inputs.rocket.inertiaSource === "estimated") note("inertia-estimated");
-  if (inputs.spread.dragScale >= 0.15) note("drag-not-learned", inputs.spread.dragScale);
-  if (flight.options.model === "pitching" && (flight.events.handOver?.time ?? 0) >= (flight.events.apogee?.time ?? 0))
-    note("never-handed-over");
-  if (inputs.tool === undefined && inputs.motor.delay.kind === "adjustable") note("no-tool");
-  return warnings;
 }

@@ -3,6 +3,7 @@ import type { ResolvedFlightOptions } from "../flight/options.js";
 import type { FlightResult } from "../flight/result.js";
 import type { ValidityCode } from "../rocket/validity.js";
 import type { CutPlan } from "./cut-plan.js";
+import type { Density } from "./density.js";
 import type { WeatherRange } from "./inputs.js";
 
 /** The six outcomes of an opening, judged in this order; their odds sum to 1. */
@@ -31,7 +32,12 @@ export interface Setting extends CutPlan {
   /** One sigma of the delay's scatter at this setting [s]. */
   readonly delaySd: number;
   /** Airspeed at opening [m/s]. */
-  readonly openingSpeed: { readonly p50: number; readonly p90: number; readonly p95: number } | null;
+  readonly openingSpeed: {
+    readonly p05: number;
+    readonly p50: number;
+    readonly p90: number;
+    readonly p95: number;
+  } | null;
   /** Height at opening [m]. */
   readonly openingHeight: { readonly p05: number; readonly p10: number; readonly p50: number } | null;
   /** Opening minus apogee [s]: negative is early. */
@@ -238,7 +244,15 @@ export interface Unopened {
 /** The whole answer. */
 export interface Decision {
   readonly flight: FlightResult;
-  readonly coast: { readonly nominal: number; readonly p05: number; readonly p50: number; readonly p95: number };
+  /** From burnout to the top over the draws [s]. */
+  readonly coast: {
+    readonly nominal: number;
+    readonly p05: number;
+    readonly p50: number;
+    readonly p95: number;
+    /** [1/s]; null without spread. */
+    readonly density: Density | null;
+  };
   /** Height of the top over the draws [m]. */
   readonly apogeeHeight: { readonly p05: number; readonly p50: number; readonly p95: number };
   /** Airspeed at the top: what no delay can take away [m/s]. */

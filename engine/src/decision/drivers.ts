@@ -1,7 +1,7 @@
 import { drawNormals, drawSize, flightInputsDrawn } from "../spread/draws.js";
 import { APOGEE_TIME, COAST, type EnsembleChunk, FLEW, flightSize } from "../spread/ensemble.js";
 import { judgedSize } from "../spread/opening-spec.js";
-import { type Shares, varianceShares } from "../spread/sensitivity.js";
+import { mostRows, type Shares, varianceShares } from "../spread/sensitivity.js";
 import type { Spread } from "../spread/spread.js";
 import type { Driver, DriverName, Share } from "./decision.js";
 import type { DelayScatter } from "./delay-scatter.js";
@@ -52,9 +52,10 @@ export function driversOf(
     .filter(({ driver }) => spread[driver] > 0);
   const names = [...new Set(moving.map((m) => m.driver))];
   const groups = moving.map((m) => names.indexOf(m.driver));
-  const normals = new Float64Array(draws * moving.length);
+  const fitted = drawsToFit(chunk);
+  const normals = new Float64Array(fitted * moving.length);
   const row = new Float64Array(drawSize);
-  for (let d = 0; d < draws; d++) {
+  for (let d = 0; d < fitted; d++) {
     drawNormals(seed, d, row);
     moving.forEach(({ i }, k) => {
       normals[d * moving.length + k] = row[i]!;
@@ -65,11 +66,9 @@ export function driversOf(
   const coast = column((d) => chunk.flights[d * flightSize + COAST]!);
   const timed = clock === "burnout" ? coast : column((d) => chunk.flights[d * flightSize + APOGEE_TIME]!);
   const clean = column((d) => chunk.judged[(d * settingCount + setting) * judgedSize]!);
-  const [ofCoast, ofTimed, ofClean] = varianceShares(normals, moving.length, groups, names.length, [
-    coast,
-    timed,
-    clean,
-  ]) as [Shares, Shares, Shares];
+  const figures = [coast, timed, clean].map((values) => values.subarray(0, fitted));
+  const shares = varianceShares(normals, moving.length, groups, names.length, figures);
+  const [ofCoast, ofTimed, ofClean] = shares as [Shares, Shares, Shares];
 
   const timedVariance = varianceOf(timed);
   const whole = timedVariance + scatter.total ** 2;
@@ -97,6 +96,17 @@ export function driversOf(
   const open = meanOf(clean.map((p) => p * (1 - p)));
   const all = mean * (1 - mean);
   return { drivers, delayShareOfOdds: all > 1e-6 ? open / all : null };
+}
+
+/** Draws from the first to the last that the fit takes: those that did not fly are left out. */
+function drawsToFit({ flights }: EnsembleChunk): number {
+  const draws = flights.length / flightSize;
+  let taken = 0;
+  for (let d = 0; d < draws; d++) {
+    taken += flights[d * flightSize + FLEW]!;
+    if (taken === mostRows) return d + 1;
+  }
+  return draws;
 }
 
 function meanOf(values: Float64Array): number {

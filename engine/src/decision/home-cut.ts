@@ -1,11 +1,11 @@
 import { padTemperature } from "../air/at-field.js";
 import type { FlightResult } from "../flight/result.js";
-import type { WeatherShift } from "../spread/ensemble.js";
 import { windNearGround } from "./checks.js";
 import { choose } from "./choose.js";
 import type { CutPlan } from "./cut-plan.js";
 import type { DecisionInputs, WeatherRange } from "./inputs.js";
 import { judgeSettings, type OddsOptions } from "./odds.js";
+import { shiftTo } from "./weather-shift.js";
 
 /** Draws for each corner of the weather: the home cut needs the order of settings, not their last percent. */
 const cornerDraws = 96;
@@ -16,16 +16,6 @@ export function homeWeatherOf(inputs: DecisionInputs): WeatherRange {
   const wind = windNearGround(inputs);
   const temperature = padTemperature(inputs.air);
   return { wind: [0, Math.max(wind + 3, 1.5 * wind)], temperature: [temperature - 8, temperature + 8] };
-}
-
-/** The weather of one corner, as a shift from today's; a calm blows from the west. */
-function shiftTo(inputs: DecisionInputs, speed: number, temperature: number): WeatherShift {
-  const now = windNearGround(inputs);
-  return {
-    temperature: temperature - padTemperature(inputs.air),
-    windSpeed: now > 0 ? speed / now : 1,
-    windEast: now > 0 ? 0 : speed,
-  };
 }
 
 /**

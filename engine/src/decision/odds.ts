@@ -8,6 +8,7 @@ import {
   type EnsembleSpec,
   FLEW,
   flightSize,
+  joinChunks,
   prepareEnsemble,
   type WeatherShift,
 } from "../spread/ensemble.js";
@@ -17,17 +18,24 @@ import { type DelayScatter, delayScatter } from "./delay-scatter.js";
 import type { DecisionInputs } from "./inputs.js";
 import { fillDistanceOf, type Strength, strengthOf } from "./opening-rules.js";
 import { depthPerSecondOf } from "./removals.js";
-import { oddsOf, openingsOf } from "./summary.js";
+import { noOpenings, oddsOf, openingsOf } from "./summary.js";
 
-/** Flies an ensemble's draws, here or on workers; the figures must not depend on how it splits them. */
+/**
+ * Flies draws `from` … `to` − 1 of an ensemble, here or on workers; the figures must not depend on how it splits them.
+ *
+ * It rejects to call everything off: whoever asked then rejects with the same error.
+ *
+ * @param onProgress told how many of them are done
+ */
 export type EnsembleRunner = (
   spec: EnsembleSpec,
-  draws: number,
+  from: number,
+  to: number,
   onProgress?: (done: number) => void,
 ) => Promise<EnsembleChunk>;
 
 /** Flies all draws in one go where it is called. */
-export const runHere: EnsembleRunner = async (spec, draws) => prepareEnsemble(spec)(0, draws);
+export const runHere: EnsembleRunner = async (spec, from, to) => prepareEnsemble(spec)(from, to);
 
 /** How an ensemble is flown. */
 export interface OddsOptions {
@@ -35,15 +43,20 @@ export interface OddsOptions {
   readonly seed: number;
   readonly flight: FlightOptions;
   readonly run: EnsembleRunner;
-  /** A search over weather or ballast wants odds alone: its flights are near one that is known, and no quantiles are needed. */
+  /** A flight near those of the draws, from `roughFlight`: a search goes on from it, and none is flown to be shown. */
   readonly near?: FlightResult;
+  /** Openings are sampled for their quantiles; left out: where no flight is `near`, since a search wants odds alone. */
+  readonly openings?: boolean;
   /** Flies in other weather than the plan's. */
   readonly shift?: WeatherShift;
+  /** Rising numbers of draws at which `onStage` is told what they say; the draws go on from there. */
+  readonly stages?: readonly number[];
+  readonly onStage?: (judged: JudgedSettings) => void;
 }
 
 /** Every setting judged on one ensemble. */
 export interface JudgedSettings {
-  /** The nominal flight. */
+  /** The nominal flight; the rough one before the last stage, and where one was near. */
   readonly flight: FlightResult;
   /** The flight by which the tables were laid out: a search over weather goes on from it. */
   readonly rough: FlightResult;
@@ -51,7 +64,7 @@ export interface JudgedSettings {
   readonly scatters: readonly DelayScatter[];
   readonly chunk: EnsembleChunk;
   readonly strength: Strength;
-  /** Draws that were flown: 1 where nothing varies. */
+  /** Draws flown so far; 1 in all where nothing varies. */
   readonly draws: number;
   /** Draws that never left the guide or never came down. */
   readonly notFlown: number;
@@ -98,58 +111,63 @@ function scatterOf(inputs: DecisionInputs, flight: FlightResult, plan: CutPlan):
   });
 }
 
-const noOpenings = { openingSpeed: null, openingHeight: null, secondsFromApogee: null };
+/** The nominal flight, near enough to lay out tables and to judge draws about it. */
+export function roughFlight(inputs: DecisionInputs, options: FlightOptions): FlightResult {
+  return fly(inputs, { ...options, tolerance: roughTolerance });
+}
 
-/**
- * Judges settings on one ensemble: the nominal flight, then every draw once, every setting on each.
- *
- * @param plans settings to judge, at least one
- */
-export async function judgeSettings(
-  inputs: DecisionInputs,
-  plans: readonly CutPlan[],
-  options: OddsOptions,
-): Promise<JudgedSettings> {
+/** All that judging takes but the draws. */
+interface PreparedOdds {
+  readonly inputs: DecisionInputs;
+  readonly plans: readonly CutPlan[];
+  readonly rough: FlightResult;
+  readonly strength: Strength;
+  readonly scatters: readonly DelayScatter[];
+  readonly spec: EnsembleSpec;
+  readonly draws: number;
+}
+
+function samplesFor(options: OddsOptions, settingCount: number, uncertain: boolean): number {
+  if (!(options.openings ?? options.near === undefined)) return 0;
+  return uncertain ? Math.max(1, Math.min(8, Math.round(samplesPerDraw / settingCount))) : 1;
+}
+
+function prepareOdds(inputs: DecisionInputs, plans: readonly CutPlan[], options: OddsOptions): PreparedOdds {
   const { limits, recovery, spread } = inputs;
-  const rough = options.near ?? fly(inputs, { ...options.flight, tolerance: roughTolerance });
+  const rough = options.near ?? roughFlight(inputs, options.flight);
   const top = rough.events.apogee?.position[2] ?? 0;
   const strength = strengthOf(rough.model, limits, top);
   const scatters = plans.map((plan) => scatterOf(inputs, rough, plan));
   const uncertain = varies(spread) || scatters.some((s) => s.total > 0);
-  const draws = uncertain ? options.draws : 1;
-  const samples =
-    options.near !== undefined
-      ? 0
-      : uncertain
-        ? Math.max(1, Math.min(8, Math.round(samplesPerDraw / plans.length)))
-        : 1;
-  const flying = options.run(
-    {
-      inputs: flightInputsOf(inputs),
-      options: rough.options,
-      ...(uncertain ? {} : { tolerance: defaultFlightOptions.tolerance }),
-      ...(options.shift === undefined ? {} : { shift: options.shift }),
-      spread: uncertain ? spread : noSpread,
-      opening: {
-        settings: plans.map((plan, i) => ({ delay: plan.delay, sd: scatters[i]!.total })),
-        clock: clockOf(inputs),
-        lineStretch: recovery.lineStretch,
-        speedLimit: limits.openingSpeed,
-        strengthSpeed: strength.speed,
-        floor: limits.openingHeight,
-        fillDistance: fillDistanceOf(rough.model),
-        electronicsDelay: recovery.electronics?.delay ?? null,
-        samples,
-      },
-      seed: options.seed,
-      top: topFactor * top + topSpare,
-      topMach: topMachFactor * highestMach(rough) + topMachSpare,
+  const spec: EnsembleSpec = {
+    inputs: flightInputsOf(inputs),
+    options: rough.options,
+    ...(uncertain ? {} : { tolerance: defaultFlightOptions.tolerance }),
+    ...(options.shift === undefined ? {} : { shift: options.shift }),
+    spread: uncertain ? spread : noSpread,
+    opening: {
+      settings: plans.map((plan, i) => ({ delay: plan.delay, sd: scatters[i]!.total })),
+      clock: clockOf(inputs),
+      lineStretch: recovery.lineStretch,
+      speedLimit: limits.openingSpeed,
+      strengthSpeed: strength.speed,
+      floor: limits.openingHeight,
+      fillDistance: fillDistanceOf(rough.model),
+      electronicsDelay: recovery.electronics?.delay ?? null,
+      samples: samplesFor(options, plans.length, uncertain),
     },
-    draws,
-  );
-  // while the draws are under way, on workers or between their runs, the flight that is shown is flown
-  const flight = options.near ?? fly(inputs, options.flight);
-  const chunk = await flying;
+    seed: options.seed,
+    top: topFactor * top + topSpare,
+    topMach: topMachFactor * highestMach(rough) + topMachSpare,
+  };
+  return { inputs, plans, rough, strength, scatters, spec, draws: uncertain ? options.draws : 1 };
+}
+
+/** What the draws flown so far say of every setting. */
+function judgedBy(prepared: PreparedOdds, chunk: EnsembleChunk, flight: FlightResult): JudgedSettings {
+  const { inputs, plans, rough, strength, scatters, spec } = prepared;
+  const { recovery } = inputs;
+  const { samples } = spec.opening;
   const settings = plans.map((plan, i): Setting => {
     const { odds, firesFirst } = oddsOf(chunk, plans.length, i);
     return {
@@ -160,9 +178,39 @@ export async function judgeSettings(
       firesFirst: recovery.motorCharge === "backup" && recovery.electronics !== undefined ? firesFirst : null,
     };
   });
+  const draws = chunk.to - chunk.from;
   let notFlown = 0;
   for (let i = 0; i < draws; i++) if (chunk.flights[i * flightSize + FLEW] !== 1) notFlown += 1;
   return { flight, rough, settings, scatters, chunk, strength, draws, notFlown };
+}
+
+/**
+ * Judges settings on one ensemble: the nominal flight, then every draw once, every setting on each.
+ *
+ * With stages it is told in between what the draws flown so far say; no draw is flown twice, and the last answer is the same.
+ *
+ * @param plans settings to judge, at least one
+ */
+export async function judgeSettings(
+  inputs: DecisionInputs,
+  plans: readonly CutPlan[],
+  options: OddsOptions,
+): Promise<JudgedSettings> {
+  const prepared = prepareOdds(inputs, plans, options);
+  const { spec, draws, rough } = prepared;
+  const chunks: EnsembleChunk[] = [];
+  let from = 0;
+  for (const to of options.stages ?? []) {
+    if (to <= from || to >= draws) continue;
+    chunks.push(await options.run(spec, from, to));
+    options.onStage?.(judgedBy(prepared, joinChunks(chunks), rough));
+    from = to;
+  }
+  const flying = options.run(spec, from, draws);
+  // while the last draws are under way, on workers or between their runs, the flight that is shown is flown
+  const flight = options.near ?? fly(inputs, options.flight);
+  chunks.push(await flying);
+  return judgedBy(prepared, joinChunks(chunks), flight);
 }
 
 function flightInputsOf({

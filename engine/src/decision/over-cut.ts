@@ -1,14 +1,13 @@
 import { fly } from "../flight/fly.js";
 import type { Recovery } from "../packing/recovery.js";
 import type { Rocket } from "../rocket/rocket.js";
-import { APOGEE_HEIGHT, flightSize } from "../spread/ensemble.js";
 import { flightChecks } from "./checks.js";
 import type { CutPlan } from "./cut-plan.js";
 import type { BallastRange, OverCut, Setting, SuitedRocket } from "./decision.js";
+import { flightFigures } from "./flight-figures.js";
 import type { DecisionInputs } from "./inputs.js";
-import { judgeSettings, type OddsOptions } from "./odds.js";
+import { judgeSettings, type OddsOptions, roughFlight } from "./odds.js";
 import { stabilityOf } from "./stability.js";
-import { quantile, sortedColumn } from "./summary.js";
 
 /** Another rocket of the library. */
 export interface OtherRocket {
@@ -40,7 +39,8 @@ interface Point {
 async function pointAt(inputs: DecisionInputs, plan: CutPlan, mass: number, options: OddsOptions): Promise<Point> {
   const { limits } = inputs;
   const there = { ...inputs, ballast: { ...inputs.ballast, mass } };
-  const judged = await judgeSettings(there, [plan], { ...options, draws: Math.min(searchDraws, options.draws) });
+  const near = roughFlight(there, options.flight);
+  const judged = await judgeSettings(there, [plan], { ...options, near, draws: Math.min(searchDraws, options.draws) });
   const { clean, holds } = judged.settings[0]!.odds;
   return { mass, clean, holds, spare: Math.min(clean - limits.leastClean, holds - limits.leastHolds) };
 }
@@ -104,8 +104,8 @@ async function checksWith(
 ): Promise<BallastRange["checks"]> {
   const there = { ...inputs, ballast: { ...inputs.ballast, mass } };
   const judged = await judgeSettings(there, [plan], { ...options, draws: Math.min(searchDraws, options.draws) });
-  const highTop = quantile(sortedColumn(judged.chunk.flights, flightSize, APOGEE_HEIGHT), 0.95);
-  return flightChecks(there, judged.flight, stabilityOf(judged.flight), highTop).filter((check) =>
+  const { apogeeHeight } = flightFigures(judged.flight, judged.chunk);
+  return flightChecks(there, judged.flight, stabilityOf(judged.flight), apogeeHeight.p95).filter((check) =>
     [
       "thrust-to-weight",
       "guide-exit-speed",

@@ -2,29 +2,7 @@ import { scrambleCount, scrambleOf } from "../spread/draws.js";
 import type { EnsembleChunk } from "../spread/ensemble.js";
 import { FIRES_FIRST, HOLDS, judgedSize, sampleSize } from "../spread/opening-spec.js";
 import type { Odds, Setting } from "./decision.js";
-
-/** Sorts in place; NaN, which sorts last, is cut off. */
-function sortedNumbers(values: Float64Array): Float64Array {
-  values.sort();
-  let count = values.length;
-  while (count > 0 && Number.isNaN(values[count - 1]!)) count -= 1;
-  return values.subarray(0, count);
-}
-
-/** Quantile of sorted values, linear between them. */
-export function quantile(sorted: Float64Array, p: number): number {
-  const place = p * (sorted.length - 1);
-  const below = Math.floor(place);
-  const low = sorted[below]!;
-  return low + (place - below) * (sorted[Math.min(below + 1, sorted.length - 1)]! - low);
-}
-
-/** Sorted values of one column of a row-major table, rows without a value left out. */
-export function sortedColumn(table: Float64Array, rowSize: number, column: number): Float64Array {
-  const out = new Float64Array(table.length / rowSize);
-  for (let i = 0; i < out.length; i++) out[i] = table[i * rowSize + column]!;
-  return sortedNumbers(out);
-}
+import { quantilesOf } from "./quantiles.js";
 
 /**
  * Three standard errors of a mean over draws, from the scatter of the independent scrambles' means.
@@ -81,18 +59,30 @@ export function openingsOf(
   samples: number,
 ): Pick<Setting, "openingSpeed" | "openingHeight" | "secondsFromApogee"> {
   const draws = chunk.to - chunk.from;
-  const columns = [0, 1, 2].map((k) => {
-    const out = new Float64Array(draws * samples);
+  const column = new Float64Array(draws * samples);
+  /** What was sampled of the openings that were: NaN where grounded. */
+  const opened = (k: number): Float64Array => {
+    let count = 0;
     for (let i = 0; i < draws; i++)
-      for (let j = 0; j < samples; j++)
-        out[i * samples + j] = chunk.samples[((i * settingCount + setting) * samples + j) * sampleSize + k]!;
-    return sortedNumbers(out);
-  }) as [Float64Array, Float64Array, Float64Array];
-  const [speeds, heights, offsets] = columns;
-  if (speeds.length === 0) return { openingSpeed: null, openingHeight: null, secondsFromApogee: null };
+      for (let j = 0; j < samples; j++) {
+        const value = chunk.samples[((i * settingCount + setting) * samples + j) * sampleSize + k]!;
+        if (Number.isNaN(value)) continue;
+        column[count] = value;
+        count += 1;
+      }
+    return column.subarray(0, count);
+  };
+  const speeds = opened(0);
+  if (speeds.length === 0) return noOpenings;
+  const [slow, speed, fast, fastest] = quantilesOf(speeds, [0.05, 0.5, 0.9, 0.95]) as [number, number, number, number];
+  const [lowest, low, height] = quantilesOf(opened(1), [0.05, 0.1, 0.5]) as [number, number, number];
+  const [early, timing, late] = quantilesOf(opened(2), [0.05, 0.5, 0.95]) as [number, number, number];
   return {
-    openingSpeed: { p50: quantile(speeds, 0.5), p90: quantile(speeds, 0.9), p95: quantile(speeds, 0.95) },
-    openingHeight: { p05: quantile(heights, 0.05), p10: quantile(heights, 0.1), p50: quantile(heights, 0.5) },
-    secondsFromApogee: { p05: quantile(offsets, 0.05), p50: quantile(offsets, 0.5), p95: quantile(offsets, 0.95) },
+    openingSpeed: { p05: slow, p50: speed, p90: fast, p95: fastest },
+    openingHeight: { p05: lowest, p10: low, p50: height },
+    secondsFromApogee: { p05: early, p50: timing, p95: late },
   };
 }
+
+/** No opening was sampled, or every one is grounded. */
+export const noOpenings = Object.freeze({ openingSpeed: null, openingHeight: null, secondsFromApogee: null });

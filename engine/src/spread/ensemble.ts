@@ -144,6 +144,7 @@ export function prepareEnsemble(spec: EnsembleSpec): (from: number, to: number) 
 /** Joins runs of draws that together cover 0 … n − 1, in whatever order they came. */
 export function joinChunks(chunks: readonly EnsembleChunk[]): EnsembleChunk {
   const sorted = [...chunks].sort((a, b) => a.from - b.from);
+  if (sorted.length === 1) return sorted[0]!;
   const concat = (pick: (chunk: EnsembleChunk) => Float64Array): Float64Array => {
     const out = new Float64Array(sorted.reduce((sum, chunk) => sum + pick(chunk).length, 0));
     let at = 0;

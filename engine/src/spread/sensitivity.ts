@@ -9,7 +9,7 @@ export interface Shares {
 }
 
 /** Draws that the fit takes: more would sharpen shares that are read to a percent, at the square of the terms each. */
-const mostRows = 1200;
+export const mostRows = 1200;
 
 /** Orthonormal Hermite polynomials of degree 1, 2, 3. */
 function hermite(z: number, out: Float64Array): void {

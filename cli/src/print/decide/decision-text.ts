@@ -1,10 +1,9 @@
-import { cautions } from "@delaywright/documents";
-import type { Answer } from "../answer.js";
+import { asksForCut, cautions, type DecisionData } from "@delaywright/documents";
 import { styleFor } from "../style.js";
 import { wrap } from "../wrap.js";
 import { backUp } from "./back-up.js";
 import { basis } from "./basis.js";
-import { asksForCut, beforeYouCut, twoCuts, why } from "./cutting.js";
+import { beforeYouCut, twoCuts, why } from "./cutting.js";
 import { driversText } from "./drivers.js";
 import { flightSummary, packing, stabilityText } from "./flight-summary.js";
 import { headline } from "./headline.js";
@@ -15,31 +14,31 @@ import { settingsTable } from "./settings-table.js";
 import { unopenedText } from "./unopened.js";
 
 /** A decision for a person: the answer first, then what to look out for, then all that it follows from. */
-export function decisionText(answer: Answer, colour: boolean): string {
+export function decisionText(data: DecisionData, colour: boolean): string {
   const style = styleFor(colour);
   const headed = (section: string | null): string | null => {
     const [head = "", ...rest] = section?.split("\n") ?? [];
     return section === null ? null : [style.strong(head), ...rest].join("\n");
   };
-  const cutFirst = asksForCut(answer);
+  const cutFirst = asksForCut(data);
   const sections = [
-    headline(answer, style),
-    twoCuts(answer),
-    cutFirst ? headed(beforeYouCut(answer)) : null,
-    overCutText(answer),
-    headed(lookOut(answer, style)),
-    openings(answer),
-    headed(settingsTable(answer)),
-    cutFirst ? null : headed(beforeYouCut(answer)),
-    why(answer),
-    headed(backUp(answer)),
-    headed(flightSummary(answer)),
-    headed(stabilityText(answer)),
-    headed(packing(answer)),
-    headed(unopenedText(answer)),
-    headed(driversText(answer)),
-    withinLimits(answer),
-    basis(answer),
+    headline(data, style),
+    twoCuts(data),
+    cutFirst ? headed(beforeYouCut(data)) : null,
+    overCutText(data),
+    headed(lookOut(data, style)),
+    openings(data),
+    headed(settingsTable(data)),
+    cutFirst ? null : headed(beforeYouCut(data)),
+    why(data),
+    headed(backUp(data)),
+    headed(flightSummary(data)),
+    headed(stabilityText(data)),
+    headed(packing(data)),
+    headed(unopenedText(data)),
+    headed(driversText(data)),
+    withinLimits(data),
+    basis(data),
     cautions.authority.map((line) => wrap(line)).join("\n"),
   ];
   return `${sections.filter((section) => section !== null).join("\n\n")}\n`;

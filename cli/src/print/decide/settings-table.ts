@@ -1,7 +1,14 @@
-import type { Setting } from "@delaywright/engine";
-import type { Answer } from "../answer.js";
-import { howCell } from "../cut-words.js";
-import { amount, decimals, delayColumn, holdsCell, percentCell } from "../numbers.js";
+import {
+  cleanAndHoldsSentence,
+  type DecisionData,
+  decimals,
+  delayColumn,
+  holdsCell,
+  howCell,
+  openingColumnsNote,
+  percentCell,
+  type SettingData,
+} from "@delaywright/documents";
 import { type Column, table } from "../table.js";
 import { wrap } from "../wrap.js";
 
@@ -42,11 +49,11 @@ function cutShort(text: string): string {
 }
 
 function row(
-  setting: Setting,
+  setting: SettingData,
   mark: string,
   delay: string,
   removed: string,
-  removedDepth: number | undefined,
+  removedDepth: number | null,
 ): string[] {
   const { odds, openingSpeed, openingHeight } = setting;
   const outcomes = [odds.clean, odds.earlyFast, odds.lateFast, odds.leanFast, odds.low, odds.grounded];
@@ -57,45 +64,38 @@ function row(
     nameLines(howCell(setting, removedDepth)),
     ...outcomes.map(percentCell),
     holdsCell(odds.holds),
-    openingSpeed === null
+    openingSpeed.p50 === null || openingSpeed.p90 === null
       ? "-"
       : `${decimals(openingSpeed.p50, 0)} / ${String(Math.ceil(openingSpeed.p90)).padStart(2)}`,
-    openingHeight === null ? "-" : decimals(Math.floor(openingHeight.p10), 0),
+    openingHeight.p10 === null ? "-" : decimals(Math.floor(openingHeight.p10), 0),
   ];
 }
 
 /** Which settings are shown: all, or those around the best and the flyer's own. */
-function shownOf(settings: readonly Setting[], best: number, own: number): readonly number[] {
+function shownOf(settings: readonly SettingData[], best: number, own: number): readonly number[] {
   const all = settings.map((_, i) => i);
   if (all.length <= MOST_SHOWN) return all;
   return all.filter((i) => Math.abs(i - best) <= AROUND || i === own);
 }
 
 /** Every setting with its odds; of very many, those around the best. */
-export function settingsTable({ decision, inputs }: Answer): string | null {
-  const { settings, toCut, choice, strength } = decision;
+export function settingsTable(data: DecisionData): string | null {
+  const { settings, toCut, choice, given } = data;
   if (settings.length === 0) return null;
   const at = (delay: number | undefined): number =>
     settings.findIndex((s) => delay !== undefined && Math.abs(s.delay - delay) < 1e-6);
   const [best, own] = [at(toCut?.delay), at(choice?.setting.delay)];
   const shown = shownOf(settings, best, own);
-  const listed = shown.map((i) => settings[i] as Setting);
+  const listed = shown.map((i) => settings[i] as SettingData);
   const delays = delayColumn(listed.map((setting) => setting.delay));
   const removals = delayColumn(listed.map((setting) => setting.removed));
   const mark = (i: number): string => (i === best ? ">" : i === own ? "*" : "");
   const rows = listed.map((setting, k) =>
-    row(setting, mark(shown[k] ?? -1), delays[k] ?? "", removals[k] ?? "", inputs.cutSoFar?.removedDepth),
+    row(setting, mark(shown[k] ?? -1), delays[k] ?? "", removals[k] ?? "", given.removedDepth),
   );
-  const { openingSpeed, openingHeight } = inputs.limits;
-  const bears = strength.rated
-    ? `below ${amount(strength.speed, "m/s")}, what its weakest rated part bears`
-    : `below ${amount(strength.speed, "m/s")}: nothing is rated, so twice the speed limit stands for it`;
   const notes = [
-    wrap("Open below: half / 9 in 10 of the openings. Above: 9 in 10, AGL.", "  "),
-    wrap(
-      `Clean: opens below ${amount(openingSpeed, "m/s")} and above ${amount(openingHeight, "m")} AGL. Holds: opens above that height and ${bears}.`,
-      "  ",
-    ),
+    wrap(openingColumnsNote, "  "),
+    wrap(cleanAndHoldsSentence(data), "  "),
     ...(own >= 0 && own !== best ? [wrap("> the delay to cut, * your own choice", "  ")] : []),
     ...(shown.length < settings.length
       ? [wrap(`${settings.length - shown.length} more settings are left out here; --json has them all.`, "  ")]

@@ -3,18 +3,13 @@ import { fieldFacts, head, quantity, text } from "../fields.js";
 
 const place = quantity("length", { from: "-100 km", to: "100 km", example: "120 m" });
 const azimuth = quantity("angle", { from: "-360 deg", to: "360 deg", example: "200 deg" });
-const outline = z
-  .array(
-    z
-      .tuple([place, place])
-      .register(fieldFacts, { accepted: "east and north of the field's origin", example: '["120 m", "-40 m"]' }),
-  )
-  .min(3)
-  .max(1000)
-  .register(fieldFacts, {
-    accepted: "at least three corners",
-    example: '[["0 m", "0 m"], ["90 m", "0 m"], ["0 m", "90 m"]]',
-  });
+const corner = z
+  .tuple([place, place])
+  .register(fieldFacts, { accepted: "east and north of the field's origin", example: '["120 m", "-40 m"]' });
+const outline = z.array(corner).min(3).max(1000).register(fieldFacts, {
+  accepted: "at least three corners",
+  example: '[["0 m", "0 m"], ["90 m", "0 m"], ["0 m", "90 m"]]',
+});
 const heightLimit = { above: "0 m", to: "100 km", example: "900 m" };
 
 /** A place to fly from. */
@@ -66,6 +61,24 @@ export const fieldSchema = z.strictObject({
     .max(100)
     .optional()
     .describe("Where nothing may come down."),
+  people: z
+    .array(
+      z.strictObject({
+        name: text().optional().describe("Who stands there."),
+        points: z
+          .array(corner)
+          .min(1)
+          .max(1000)
+          .register(fieldFacts, {
+            accepted: "the points of a line, or one point",
+            example: '[["-60 m", "-30 m"], ["60 m", "-30 m"]]',
+          })
+          .describe("The points of the line, east and north of the field's origin."),
+      }),
+    )
+    .max(100)
+    .optional()
+    .describe("Lines along which people stand."),
   tiltSector: z
     .strictObject({ from: azimuth.describe("From this azimuth, clockwise"), to: azimuth.describe("to this one.") })
     .optional()

@@ -18,6 +18,33 @@ export const librarySchema = z.strictObject({
     .max(100_000)
     .optional()
     .describe("The names by which the documents refer to each other, one for each, in the same order."),
+  unreadable: z
+    .array(
+      z.strictObject({
+        file: filePath("demo.rocket.json").describe("The name that it has among the others."),
+        text: z
+          .string()
+          .max(5_000_000)
+          .register(fieldFacts, { accepted: "a text", example: "" })
+          .describe("The text as it was."),
+      }),
+    )
+    .max(100_000)
+    .optional()
+    .describe("Documents that could not be read, as they were."),
+  drafts: z
+    .array(
+      z.strictObject({
+        file: filePath("demo.rocket.json").describe("The document whose fields these are."),
+        fields: z
+          .record(z.string().max(1000), z.string().max(10_000))
+          .register(fieldFacts, { accepted: "texts by the path of their field", example: '{ "length": "1.5z m" }' })
+          .describe("What was typed into fields but cannot be read yet, by the path of the field."),
+      }),
+    )
+    .max(100_000)
+    .optional()
+    .describe("What was typed but cannot be read yet; the documents hold the last that was right."),
 });
 
 export type LibraryDocument = z.infer<typeof librarySchema>;

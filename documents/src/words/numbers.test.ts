@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { decimals, delayColumn, delayNumber, holdsCell, percentCell, placeWords, shareWords } from "./numbers.js";
+import { decimals, delayColumn, delayNumber, holdsCell, percentCell, placeWords, shareWords } from "./numbers.en.js";
 
 describe("percentCell()", () => {
   test.each([

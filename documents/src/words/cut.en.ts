@@ -1,5 +1,5 @@
-import type { CutPlan } from "@delaywright/engine";
-import { delayWords, depthWords, glued } from "./numbers.js";
+import type { CutData } from "../answer/decision-data.js";
+import { delayWords, depthWords, glued } from "./numbers.en.js";
 
 /** Removals and depths closer than this are the same [s, m]. */
 const SAME = 1e-6;
@@ -10,17 +10,22 @@ export type CutKind = "uncut" | "as-it-is" | "cut" | "not-shown";
 /**
  * Whether a setting asks for a cut.
  *
- * @param removedDepth what has been cut out of the motor in hand already [m]; left out: nothing
+ * @param removedDepth what has been cut out of the motor in hand already [m]; null or left out: nothing
  */
-export function kindOfCut(cut: CutPlan, removedDepth?: number): CutKind {
-  if (removedDepth !== undefined && cut.end === null && cut.depth !== null && Math.abs(cut.depth - removedDepth) < SAME)
+export function kindOfCut(cut: CutData, removedDepth?: number | null): CutKind {
+  if (
+    typeof removedDepth === "number" &&
+    cut.end === null &&
+    cut.depth !== null &&
+    Math.abs(cut.depth - removedDepth) < SAME
+  )
     return "as-it-is";
   if (cut.removed < SAME) return "uncut";
   return cut.end === null && cut.depth === null ? "not-shown" : "cut";
 }
 
 /** The pieces on the tool: `end A with the ring`, `end B, no spacer`, `depth stop`. */
-export function piecesWords({ end, spacers }: CutPlan): string {
+export function piecesWords({ end, spacers }: CutData): string {
   if (end === null) return "depth stop";
   const counts = new Map<string, number>();
   for (const name of spacers) counts.set(name, (counts.get(name) ?? 0) + 1);
@@ -29,7 +34,7 @@ export function piecesWords({ end, spacers }: CutPlan): string {
 }
 
 /** How a setting is made, for a narrow column. */
-export function howCell(cut: CutPlan, removedDepth?: number): string {
+export function howCell(cut: CutData, removedDepth?: number | null): string {
   const kind = kindOfCut(cut, removedDepth);
   if (kind === "uncut") return "no cut";
   if (kind === "as-it-is") return "as it is now";
@@ -37,8 +42,8 @@ export function howCell(cut: CutPlan, removedDepth?: number): string {
 }
 
 /** The cut itself: `take 4 s out, end B, no spacer, 3.2 mm (1/8 in)`. */
-export function takeOutWords(cut: CutPlan, removedDepth?: number): string {
-  const inAll = removedDepth !== undefined && removedDepth > 0 ? " in all" : "";
+export function takeOutWords(cut: CutData, removedDepth?: number | null): string {
+  const inAll = typeof removedDepth === "number" && removedDepth > 0 ? " in all" : "";
   const depth = cut.depth === null ? "" : `, ${depthWords(cut.depth)}`;
   return `take ${delayWords(cut.removed)} out${inAll}, ${piecesWords(cut)}${depth}`;
 }

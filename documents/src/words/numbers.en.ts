@@ -1,7 +1,7 @@
-import { fractionOfInch } from "@delaywright/documents";
+import { fractionOfInch } from "../quantity/format.js";
 
-/** Joins a number and its unit so that no line breaks between them; `wrap` turns it into a plain space. */
-const GLUE = "\u00a0";
+/** Joins a number and its unit so that no line breaks between them. */
+export const GLUE = "\u00a0";
 
 /** Values that belong together, kept on one line. */
 export function glued(...parts: readonly string[]): string {
@@ -93,4 +93,9 @@ export function placeWords(east: number, north: number): string {
   const round = (azimuth + 360) % 360;
   const point = points[Math.round(round / 45) % 8] ?? "north";
   return `${amount(distance, "m")} ${point} of the pad (${amount(round, "deg")})`;
+}
+
+/** A sentence begins with a capital. */
+export function upperFirst(text: string): string {
+  return `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
 }

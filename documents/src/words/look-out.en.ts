@@ -1,0 +1,26 @@
+import type { DecisionData } from "../answer/decision-data.js";
+import { wordForCheck, wordForWarning } from "./checks.en.js";
+import { doubtLine } from "./issues.en.js";
+import { upperFirst } from "./numbers.en.js";
+import { basisWarning } from "./openings.en.js";
+
+/** What to look out for, a sentence each. */
+export interface LookOut {
+  /** Checks that say look. */
+  readonly looks: readonly string[];
+  /** What the models were not held against, and guesses that rule the answer. */
+  readonly warnings: readonly string[];
+  /** What is unlikely in the documents. */
+  readonly unlikely: readonly string[];
+}
+
+/** Checks that say look, what the models were not held against, and what is unlikely in the documents. */
+export function lookOutSentences({ checks, warnings, doubts }: DecisionData): LookOut {
+  return {
+    looks: checks.filter((check) => check.verdict === "look").map((check) => `${wordForCheck(check)}.`),
+    warnings: warnings
+      .filter((warning) => warning.code !== basisWarning)
+      .map((warning) => `${upperFirst(wordForWarning(warning))}.`),
+    unlikely: doubts.map((doubt) => `${doubtLine(doubt)}.`),
+  };
+}

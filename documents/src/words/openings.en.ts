@@ -1,0 +1,65 @@
+import type { DecisionData, SettingData } from "../answer/decision-data.js";
+import { defaultSpread } from "../defaults.js";
+import { wordForWarning } from "./checks.en.js";
+import { suggestedSetting } from "./headline.en.js";
+import { amount, glued, upperFirst } from "./numbers.en.js";
+
+/** The warning that says on what the odds rest; it is told beside the odds. */
+export const basisWarning = "drag-not-learned";
+
+/** Narrower than this it is one moment [s]. */
+const ONE_MOMENT = 0.05;
+
+/** `1.2 s before to 1.9 s after the top`. */
+export function timingWords(p05: number, p95: number): string {
+  const seconds = (value: number): string => amount(Math.abs(value), "s", 1);
+  if (p95 - p05 < ONE_MOMENT) return `${seconds(p05)} ${p05 < 0 ? "before" : "after"} the top`;
+  if (p05 < 0 && p95 > 0) return `${seconds(p05)} before to ${seconds(p95)} after the top`;
+  return p95 <= 0
+    ? `${seconds(p05)} to ${seconds(p95)} before the top`
+    : `${seconds(p05)} to ${seconds(p95)} after the top`;
+}
+
+/** How a setting opens: `9 in 10 open below 19 m/s and above 565 m AGL, 1.5 s before to 1.7 s after the top`. */
+export function openingWords(setting: SettingData, draws: number): string {
+  const { openingSpeed: speed, openingHeight: height, secondsFromApogee: timing } = setting;
+  if (
+    speed.p50 === null ||
+    speed.p90 === null ||
+    height.p50 === null ||
+    height.p10 === null ||
+    timing.p05 === null ||
+    timing.p95 === null
+  )
+    return "every flight lands before it opens";
+  const when = timingWords(timing.p05, timing.p95);
+  if (draws === 1) return `it opens at ${amount(speed.p50, "m/s")} and ${amount(height.p50, "m")} AGL, ${when}`;
+  return `${glued("9", "in", "10")} open below ${amount(Math.ceil(speed.p90), "m/s")} and above ${amount(Math.floor(height.p10), "m")} AGL, ${when}`;
+}
+
+/** On what the odds of a setting rest, as a clause. */
+export function restsWords({ draws, given, warnings }: DecisionData, { delaySd }: SettingData): string {
+  if (draws === 1) return "one flight, without any spread";
+  const { seconds, fraction } = given.delayScatter;
+  const standard = seconds === defaultSpread.delay.seconds && fraction === defaultSpread.delay.fraction;
+  const scatter = `${amount(delaySd, "s", 1)} one sigma`;
+  const delay = standard
+    ? `the standard's tolerance for the delay, ${scatter}, no delay of this motor type logged yet`
+    : `the plan's own figure for the delay's scatter, ${scatter}`;
+  const drag = warnings
+    .filter((warning) => warning.code === basisWarning)
+    .map((warning) => wordForWarning({ ...warning, value: null }));
+  return [delay, ...drag].join("; ");
+}
+
+/** What all odds leave out. */
+export const oddsProviso =
+  "All odds hold if the charge fires and the rocket separates; zippered tubes and snatch are not in them.";
+
+/** How the delay to cut opens, on what that rests, and what it leaves out: three sentences; none for a motor without delay. */
+export function openingSentences(data: DecisionData): string[] {
+  const setting = suggestedSetting(data);
+  if (setting === undefined) return [];
+  const how = `${setting.firesFirst === null ? "" : "If the electronics fails: "}${openingWords(setting, data.draws)}.`;
+  return [upperFirst(how), `On what that rests: ${restsWords(data, setting)}.`, oddsProviso];
+}

@@ -1,0 +1,24 @@
+import type { TurningModel } from "../flight/options.js";
+import type { Decision } from "./decision.js";
+import type { EnsembleRunner } from "./odds.js";
+import type { OtherRocket } from "./over-cut.js";
+
+export interface DecideOptions {
+  /** Flights drawn; 1 is flown where nothing varies. */
+  readonly draws?: number;
+  readonly seed?: number;
+  readonly model?: TurningModel;
+  /** Rockets that an over-cut element might suit. */
+  readonly otherRockets?: readonly OtherRocket[];
+  /** Who flies the draws: workers, or by default the caller's own thread. */
+  readonly run?: EnsembleRunner;
+  /** Rising numbers of draws, each below `draws`, at which `onPart` is told what they say. */
+  readonly stages?: readonly number[];
+  /**
+   * Told an answer from the first draws: `draws` says how many, its flight is a rough one, and home cut, over-cut advice and
+   * drivers are left to the whole answer, which is the same with stages and without.
+   */
+  readonly onPart?: (part: Decision) => void;
+}
+
+export const defaultDecideOptions = Object.freeze({ draws: 2000, seed: 1, model: "pitching" as TurningModel });

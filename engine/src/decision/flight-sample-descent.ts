@@ -1,0 +1,259 @@
+import * as at from "../flight/fast/slots.js";
+import type { FastWork } from "../flight/fast/work.js";
+import type { FlightModel } from "../flight/model.js";
+import { dormandPrince } from "../math/dormand-prince.js";
+import { canopyData, canopyDragArea, fillTime } from "../packing/canopy.js";
+import type { Canopy } from "../packing/recovery.js";
+
+const size = 6;
+const [EAST, NORTH, UP, EAST_SPEED, NORTH_SPEED, CLIMB] = [0, 1, 2, 3, 4, 5];
+
+/** Relative tolerance of a step. */
+const tolerance = 1e-5;
+/** Magnitudes below which only absolute error counts. */
+const scales = [100, 100, 100, 10, 10, 10];
+
+/** Most steps of one descent: half an hour and more under any canopy. */
+const mostSteps = 8192;
+
+const { nodes, error: errors } = dormandPrince;
+const matrix = Float64Array.from({ length: 49 }, (_, i) => dormandPrince.matrix[Math.floor(i / 7) - 1]?.[i % 7] ?? 0);
+
+/** A canopy that opens, with the numbers of its growth. */
+interface Growing {
+  readonly from: number;
+  readonly fill: number;
+  readonly full: number;
+  readonly growth: number;
+}
+
+/**
+ * The way down of one draw under its canopies: the equations of `descend`, on the fast flight's tables and in memory made once.
+ *
+ * `descend` in the draw's own inputs is its judge in the tests.
+ */
+export class CanopyFall {
+  /** East, north, height, then the three velocities; at landing once it has fallen. */
+  readonly state = new Float64Array(size);
+  time = 0;
+  /** Times of the openings and of the landing, each once. */
+  knots: number[] = [];
+  readonly #work: FastWork;
+  readonly #nominal: FlightModel;
+  readonly #bodyArea: number;
+  readonly #rates = new Float64Array(7 * size);
+  readonly #stage = new Float64Array(size);
+  readonly #next = new Float64Array(size);
+  readonly #stepTimes = new Float64Array(mostSteps + 1);
+  readonly #stepHeights = new Float64Array(mostSteps + 1);
+  readonly #stepClimbs = new Float64Array(mostSteps + 1);
+  #stepCount = 0;
+  #growing: Growing[] = [];
+  #area = 0;
+  #mass = 1;
+  #windEast = 0;
+  #windNorth = 0;
+  /** Length of the step tried last. */
+  #tried = 0;
+
+  /**
+   * @param work memory that `setDraw` fills
+   * @param nominal model of the nominal flight
+   */
+  constructor(work: FastWork, nominal: FlightModel) {
+    this.#work = work;
+    this.#nominal = nominal;
+    this.#bodyArea = nominal.drag(0.05, 1e6, false) * nominal.area;
+  }
+
+  /**
+   * Follows the draw that stands in the work's memory from line stretch to the ground.
+   *
+   * @param start east, north, height and velocity at line stretch
+   * @param dragScale the draw's factor on the tube's drag
+   * @returns false where it does not come down
+   */
+  fall(start: Float64Array, time: number, dragScale: number): boolean {
+    const { state } = this;
+    const { drogue, main } = this.#nominal.inputs.recovery;
+    const { loadedMass, propellantMass } = this.#nominal.inputs.motor;
+    this.#mass = this.#work.slots[at.FRAME_MASS]! + loadedMass - propellantMass;
+    this.#area = this.#bodyArea * dragScale;
+    this.#growing = [];
+    this.knots = [];
+    state.set(start);
+    this.time = time;
+    const mainAt = drogue === undefined ? Number.POSITIVE_INFINITY : (main.opensAt ?? Number.POSITIVE_INFINITY);
+    let waiting = drogue !== undefined && state[UP]! > mainAt;
+    if (drogue !== undefined) this.#open(drogue.canopy);
+    if (!waiting) this.#open(main.canopy);
+    this.#stepCount = 0;
+    this.#note();
+    this.#derive(this.time, state, 0);
+    let h = 0.01;
+    while (this.#stepCount < mostSteps) {
+      const kink = this.#nextKink();
+      const last = h * 1.01 >= kink - this.time;
+      const length = last ? kink - this.time : h;
+      const error = this.#try(length);
+      h = length * Math.min(3, Math.max(0.2, 0.9 * Math.max(error, 1e-10) ** -0.2));
+      if (!(error <= 1)) {
+        if (!(length > 1e-9)) return false;
+        continue;
+      }
+      const level = waiting ? Math.max(0, mainAt) : 0;
+      if (this.#next[UP]! < level) {
+        this.#try(length * this.#shareAt(level, length));
+        this.#accept(this.time + this.#tried);
+        if (level === 0) {
+          this.knots.push(this.time);
+          return true;
+        }
+        waiting = false;
+        this.#open(main.canopy);
+        this.#derive(this.time, state, 0);
+        h = 0.01;
+      } else this.#accept(last ? kink : this.time + length);
+    }
+    return false;
+  }
+
+  /** Height at a time between opening and landing [m]: a cubic through both ends of the step. */
+  heightAt(time: number): number {
+    let low = 0;
+    let high = this.#stepCount - 1;
+    while (high - low > 1) {
+      const middle = (low + high) >> 1;
+      if (this.#stepTimes[middle]! <= time) low = middle;
+      else high = middle;
+    }
+    const span = this.#stepTimes[high]! - this.#stepTimes[low]!;
+    return cubic(
+      this.#stepHeights[low]!,
+      span * this.#stepClimbs[low]!,
+      this.#stepHeights[high]!,
+      span * this.#stepClimbs[high]!,
+      (time - this.#stepTimes[low]!) / span,
+    );
+  }
+
+  #open(canopy: Canopy): void {
+    const { state } = this;
+    this.#readWind(state[UP]!);
+    const speed = Math.hypot(state[EAST_SPEED]! - this.#windEast, state[NORTH_SPEED]! - this.#windNorth, state[CLIMB]!);
+    this.#growing.push({
+      from: this.time,
+      fill: fillTime(canopy, speed, this.#gravity(state[UP]!)),
+      full: canopyDragArea(canopy),
+      growth: canopyData[canopy.shape].growth,
+    });
+    if (this.knots[this.knots.length - 1] !== this.time) this.knots.push(this.time);
+  }
+
+  /** The drag area has a kink where a canopy is full: steps end there. */
+  #nextKink(): number {
+    let next = Number.POSITIVE_INFINITY;
+    for (const { from, fill } of this.#growing) if (from + fill > this.time && from + fill < next) next = from + fill;
+    return next;
+  }
+
+  #note(): void {
+    this.#stepTimes[this.#stepCount] = this.time;
+    this.#stepHeights[this.#stepCount] = this.state[UP]!;
+    this.#stepClimbs[this.#stepCount] = this.state[CLIMB]!;
+    this.#stepCount += 1;
+  }
+
+  #accept(time: number): void {
+    this.time = time;
+    this.state.set(this.#next);
+    this.#rates.copyWithin(0, 6 * size, 7 * size);
+    this.#note();
+  }
+
+  #gravity(z: number): number {
+    const c = this.#work.slots;
+    return c[at.GRAVITY0]! + z * (c[at.GRAVITY1]! + z * c[at.GRAVITY2]!);
+  }
+
+  #density(z: number): number {
+    const { air, slots, lastAirCell } = this.#work;
+    const place = z > 0 ? z * slots[at.INVERSE_AIR_STEP]! : 0;
+    const cell = Math.min(Math.floor(place), lastAirCell);
+    return air[2 * cell]! + (place - cell) * (air[2 * cell + 2]! - air[2 * cell]!);
+  }
+
+  /** Reads the wind at a height. */
+  #readWind(z: number): void {
+    const { wind, slots, lastWindCell } = this.#work;
+    const top = slots[at.WIND_TOP]!;
+    const place = z > 0 ? (z < top ? Math.sqrt(Math.sqrt(z)) * slots[at.WIND_SCALE]! : lastWindCell + 1) : 0;
+    const cell = Math.min(Math.floor(place), lastWindCell);
+    const part = place - cell;
+    const k = 2 * cell;
+    this.#windEast = wind[k]! + part * (wind[k + 2]! - wind[k]!);
+    this.#windNorth = wind[k + 1]! + part * (wind[k + 3]! - wind[k + 1]!);
+  }
+
+  /** Rates at a time and state, into a row. */
+  #derive(time: number, y: Float64Array, row: number): void {
+    const rates = this.#rates;
+    this.#readWind(y[UP]!);
+    const ux = y[EAST_SPEED]! - this.#windEast;
+    const uy = y[NORTH_SPEED]! - this.#windNorth;
+    const uz = y[CLIMB]!;
+    let area = this.#area;
+    for (let i = 0; i < this.#growing.length; i++) {
+      const { from, fill, full, growth } = this.#growing[i]!;
+      area += time >= from + fill ? full : full * Math.max(0, (time - from) / fill) ** growth;
+    }
+    const slow = (0.5 * this.#density(y[UP]!) * Math.sqrt(ux * ux + uy * uy + uz * uz) * area) / this.#mass;
+    rates[row + EAST] = y[EAST_SPEED]!;
+    rates[row + NORTH] = y[NORTH_SPEED]!;
+    rates[row + UP] = uz;
+    rates[row + EAST_SPEED] = -slow * ux;
+    rates[row + NORTH_SPEED] = -slow * uy;
+    rates[row + CLIMB] = -slow * uz - this.#gravity(y[UP]!);
+  }
+
+  /** Tries one step; returns the error's root mean square in units of the tolerance. */
+  #try(h: number): number {
+    const { state } = this;
+    const rates = this.#rates;
+    this.#tried = h;
+    for (let stage = 1; stage < 7; stage++) {
+      const target = stage === 6 ? this.#next : this.#stage;
+      for (let i = 0; i < size; i++) {
+        let sum = 0;
+        for (let j = 0; j < stage; j++) sum += matrix[7 * stage + j]! * rates[j * size + i]!;
+        target[i] = state[i]! + h * sum;
+      }
+      this.#derive(this.time + nodes[stage]! * h, target, stage * size);
+    }
+    let squares = 0;
+    for (let i = 0; i < size; i++) {
+      let error = 0;
+      for (let j = 0; j < 7; j++) error += errors[j]! * rates[j * size + i]!;
+      squares += (error / Math.max(scales[i]!, Math.abs(this.#next[i]!))) ** 2;
+    }
+    return (h * Math.sqrt(squares / size)) / tolerance;
+  }
+
+  /** Share of the step just tried at which it falls through a height, on the cubic through its ends. */
+  #shareAt(level: number, h: number): number {
+    let low = 0;
+    let high = 1;
+    for (let i = 0; i < 40; i++) {
+      const middle = 0.5 * (low + high);
+      const z = cubic(this.state[UP]!, h * this.state[CLIMB]!, this.#next[UP]!, h * this.#next[CLIMB]!, middle);
+      if (z > level) low = middle;
+      else high = middle;
+    }
+    return high;
+  }
+}
+
+function cubic(from: number, fromSlope: number, to: number, toSlope: number, s: number): number {
+  const r = 1 - s;
+  return r * r * ((1 + 2 * s) * from + s * fromSlope) + s * s * ((1 + 2 * r) * to - r * toSlope);
+}

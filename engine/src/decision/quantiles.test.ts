@@ -1,0 +1,30 @@
+import fc from "fast-check";
+import { expect, test } from "vitest";
+import { quantilesOf } from "./quantiles.js";
+
+/** The plain way: sort, then look. */
+function bySorting(values: readonly number[], share: number): number {
+  const sorted = [...values].sort((a, b) => a - b);
+  const place = share * (sorted.length - 1);
+  const below = Math.floor(place);
+  const low = sorted[below]!;
+  return low + (place - below) * (sorted[Math.min(below + 1, sorted.length - 1)]! - low);
+}
+
+test("quantilesOf() is linear between sorted values", () => {
+  expect(quantilesOf(Float64Array.of(8, 1, 4, 2), [0, 0.5, 0.75, 1])).toEqual([1, 3, 5, 8]);
+  expect(quantilesOf(Float64Array.of(7), [0.05, 0.9])).toEqual([7, 7]);
+});
+
+test("quantilesOf() finds what sorting finds, ties and neighbouring shares included", () => {
+  const number = fc.oneof(fc.integer({ min: -3, max: 3 }), fc.double({ min: -1e3, max: 1e3, noNaN: true }));
+  const shares = fc.array(fc.double({ min: 0, max: 1, noNaN: true }), { minLength: 1, maxLength: 6 });
+  fc.assert(
+    fc.property(fc.array(number, { minLength: 1, maxLength: 300 }), shares, (values, asked) => {
+      const rising = [...asked].sort((a, b) => a - b);
+      const found = quantilesOf(Float64Array.from(values), rising);
+      // adding zero makes one zero of both
+      expect(found.map((q) => q + 0)).toEqual(rising.map((share) => bySorting(values, share) + 0));
+    }),
+  );
+});
