@@ -54,7 +54,7 @@ function addDecide(program: Command, run: (act: () => Promise<number>) => Promis
     .argument("<plan>", "the plan's file")
     .addOption(jsonOption())
     .addOption(modelOption())
-    .addOption(new Option("--draws <n>", "flights to draw, 2000 unless given"))
+    .addOption(new Option("--draws <n>", "flights to draw, 10000 unless given"))
     .addOption(seedOption())
     .addOption(new Option("--workers <n>", "threads that fly the draws; the figures are the same with any number"))
     .addHelpText("after", examples.decide)

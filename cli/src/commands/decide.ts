@@ -1,5 +1,5 @@
 import { type DecisionData, decisionData } from "@delaywright/documents";
-import { decide as decideDelay } from "@delaywright/engine";
+import { decide as decideDelay, defaultDecideOptions } from "@delaywright/engine";
 import { EXIT, type Io } from "../io/io.js";
 import { decisionText } from "../print/decide/decision-text.js";
 import { jsonText } from "../print/json.js";
@@ -26,7 +26,7 @@ export async function decide(args: DecideArgs, io: Io): Promise<number> {
   if (!plan.ok) return plan.code;
   const { inputs, parts, context, warnings: doubts } = plan;
   const others = inputs.cutSoFar === undefined ? [] : await otherRockets(parts, inputs.air, io.files);
-  const many = (args.draws ?? 0) > ONE_WORKER_DRAWS;
+  const many = (args.draws ?? defaultDecideOptions.draws) > ONE_WORKER_DRAWS;
   const pool = await io.openPool(args.workers ?? (many ? Math.min(io.cores, 4) : 1));
   try {
     const decision = await decideDelay(inputs, {

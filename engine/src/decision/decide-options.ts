@@ -21,4 +21,4 @@ export interface DecideOptions {
   readonly onPart?: (part: Decision) => void;
 }
 
-export const defaultDecideOptions = Object.freeze({ draws: 2000, seed: 1, model: "pitching" as TurningModel });
+export const defaultDecideOptions = Object.freeze({ draws: 10_000, seed: 1, model: "pitching" as TurningModel });

@@ -1,0 +1,43 @@
+import { defineConfig, devices } from "@playwright/test";
+import { findChromium } from "../scripts/chromium.mjs";
+
+const executablePath = findChromium();
+const launchOptions = {
+  ...(executablePath === undefined ? {} : { executablePath }),
+  args: [
+    "--no-sandbox",
+    "--disable-gpu",
+    "--disable-quic",
+    "--no-first-run",
+    "--disable-background-networking",
+    "--disable-component-update",
+    "--disable-sync",
+  ],
+};
+const port = Number(process.env["STORY_PORT"] ?? 4187);
+
+export default defineConfig({
+  testDir: "stories",
+  testMatch: "*.story.ts",
+  fullyParallel: true,
+  workers: 2,
+  timeout: 60_000,
+  expect: { timeout: 10_000 },
+  reporter: [["list"], ["./stories/closing-line.ts"]],
+  outputDir: "../coverage/stories",
+  use: { baseURL: `http://127.0.0.1:${port}/`, launchOptions, trace: "retain-on-failure", locale: "en-GB" },
+  projects: [
+    { name: "desk", use: { viewport: { width: 1440, height: 900 } } },
+    {
+      name: "phone",
+      use: { ...devices["Pixel 7"], viewport: { width: 390, height: 844 }, deviceScaleFactor: 2 },
+      grepInvert: /@desk/,
+    },
+  ],
+  webServer: {
+    command: `node ../cli/bin/delaywright.mjs app --port ${port}`,
+    port,
+    timeout: 120_000,
+    reuseExistingServer: false,
+  },
+});

@@ -1,0 +1,51 @@
+import { lazy } from "react";
+import { BenchPage } from "../bench/bench-page.js";
+import { addressOf, type Route } from "./router.js";
+
+const loadPlan = () => import("../plan/plan-page.js");
+const loadPad = () => import("../pad/pad-page.js");
+const loadLibraries = () => import("../libraries/index.js");
+const loadLabel = () => import("../label/label-page.js");
+const loadImport = () => import("../exchange/import-page.js");
+
+const PlanPage = lazy(async () => ({ default: (await loadPlan()).PlanPage }));
+const PadPage = lazy(async () => ({ default: (await loadPad()).PadPage }));
+const ShelfPage = lazy(async () => ({ default: (await loadLibraries()).ShelfPage }));
+const DocumentPage = lazy(async () => ({ default: (await loadLibraries()).DocumentPage }));
+const LabelPage = lazy(async () => ({ default: (await loadLabel()).LabelPage }));
+const ImportPage = lazy(async () => ({ default: (await loadImport()).ImportPage }));
+
+/** Loads what the first page did not need, so that going on takes no time. */
+export function loadAhead(): void {
+  for (const load of [loadPlan, loadPad, loadLibraries, loadLabel, loadImport]) load().catch(() => undefined);
+}
+
+/** The page of a place. */
+export function Page({ route }: { readonly route: Route }) {
+  switch (route.page) {
+    case "bench":
+      return <BenchPage />;
+    case "import":
+      return <ImportPage />;
+    case "plan":
+      return <PlanPage path={route.path} />;
+    case "pad":
+      return <PadPage path={route.path} />;
+    case "label":
+      return <LabelPage path={route.path} />;
+    case "shelf":
+      return <ShelfPage shelf={route.shelf} />;
+    case "document":
+      return <DocumentPage shelf={route.shelf} path={route.path} />;
+    case "unknown":
+      return (
+        <main className="page-none" id="main" tabIndex={-1}>
+          <h1>There is no such page</h1>
+          <p>The address may be mistyped, or of another version of the bench.</p>
+          <a className="act" href={addressOf({ page: "bench" })}>
+            To the bench
+          </a>
+        </main>
+      );
+  }
+}

@@ -1,0 +1,327 @@
+import { afterEach, describe, expect, test } from "vitest";
+import type { SavedBrief } from "./brief-box.js";
+import { Computer } from "./computer.js";
+import type { CrewEvents } from "./crew.js";
+import type { SourceDocument } from "./desk-copy.js";
+import type { FromDesk, ToDesk } from "./protocol.js";
+import type { Told } from "./told.js";
+
+const plan = "one.plan.json";
+
+/** An answer that is told by its number alone. */
+function tell(number: number, draws = 10_000): Told {
+  return { data: { seed: number, overCut: null }, draws, of: 10_000 } as unknown as Told;
+}
+
+/** Crews that say only what a test lets them say. */
+function fakeCrews() {
+  const crews: { readonly events: CrewEvents; readonly heard: ToDesk[]; ended: boolean }[] = [];
+  return {
+    crews,
+    start(events: CrewEvents) {
+      const crew = { events, heard: [] as ToDesk[], ended: false };
+      crews.push(crew);
+      return {
+        post: (message: ToDesk) => crew.heard.push(structuredClone(message)),
+        end() {
+          crew.ended = true;
+        },
+      };
+    },
+  };
+}
+
+/** A store of documents, a memory of briefs, a clock that a test turns. */
+function surroundings(saved: Map<string, SavedBrief> = new Map()) {
+  const entries = new Map<string, SourceDocument>();
+  const listeners = new Set<() => void>();
+  const looks = new Set<() => void>();
+  const change = (path: string, raw: Record<string, unknown> | null): void => {
+    const kind = path.split(".").at(-2) ?? null;
+    if (raw === null) entries.delete(path);
+    else entries.set(path, { path, kind, raw, text: null, drafts: {} });
+    for (const listener of listeners) listener();
+  };
+  const memory = {
+    read: (path: string) => Promise.resolve(saved.get(path) ?? null),
+    save(path: string, brief: SavedBrief) {
+      saved.set(path, brief);
+      return Promise.resolve();
+    },
+  };
+  const documents = {
+    entries: () => [...entries.values()],
+    subscribe(listener: () => void) {
+      listeners.add(listener);
+      return () => listeners.delete(listener);
+    },
+  };
+  const every = (_: number, look: () => void) => {
+    looks.add(look);
+    return () => looks.delete(look);
+  };
+  const look = (times: number): void => {
+    for (let i = 0; i < times; i++) for (const each of [...looks]) each();
+  };
+  return { change, documents, memory, every, look, saved };
+}
+
+let made: Computer | undefined;
+afterEach(() => made?.close());
+
+function ready(saved?: Map<string, SavedBrief>) {
+  const around = surroundings(saved);
+  const { crews, start } = fakeCrews();
+  const computer = new Computer({ ...around, startCrew: start, version: "build-1" });
+  made = computer;
+  around.change(plan, { kind: "plan", wind: 1 });
+  around.change("demo.rocket.json", { kind: "rocket" });
+  const crew = () => crews.at(-1)!;
+  const asked = () => crew().heard.flatMap((message) => (message.kind === "ask" ? [message] : []));
+  const say = (message: FromDesk) => crew().events.message(message);
+  const read = (job: number, files = [plan, "demo.rocket.json"]) =>
+    say({ kind: "read", job, issues: [], files, right: true });
+  return { ...around, computer, crews, crew, asked, say, read };
+}
+
+const soon = (): Promise<void> => new Promise((resolve) => setTimeout(resolve, 0));
+
+describe("Computer.plan()", () => {
+  test("Computer.plan() asks once it is watched, and tells each finer answer", () => {
+    const { computer, asked, say, read } = ready();
+    const { get, subscribe } = computer.plan(plan);
+    computer.warmUp();
+    expect(asked()).toHaveLength(0);
+    subscribe(() => undefined);
+    subscribe(() => undefined);
+    expect(asked()).toEqual([{ kind: "ask", job: 1, ask: "plan", plan }]);
+    read(1);
+    expect(get()).toMatchObject({ told: null, fresh: false, progress: { done: 0, of: 10_000 } });
+    say({ kind: "told", job: 1, told: tell(1, 256) });
+    expect(get()).toMatchObject({ fresh: true, progress: { done: 256, of: 10_000 } });
+    say({ kind: "beat", job: 1, done: 900, of: 10_000 });
+    say({ kind: "beat", job: 1, done: 500, of: 10_000 });
+    expect(get().progress?.done).toBe(900);
+    say({ kind: "told", job: 1, told: tell(1) });
+    expect(get()).toMatchObject({ fresh: true, progress: null });
+  });
+
+  test("Computer.plan() sends documents before it asks of them, and only those that changed", () => {
+    const { computer, crew, change } = ready();
+    computer.plan(plan).subscribe(() => undefined);
+    change(plan, { kind: "plan", wind: 2 });
+    const heard = crew().heard.map((message) =>
+      message.kind === "documents" ? message.put.map(({ path }) => path) : message.kind,
+    );
+    expect(heard).toEqual([[plan, "demo.rocket.json"], "ask", [plan], "drop", "ask"]);
+  });
+
+  test("Computer.plan() never lets an older answer overwrite a newer one", () => {
+    const { computer, say, read, change } = ready();
+    const { get, subscribe } = computer.plan(plan);
+    subscribe(() => undefined);
+    read(1);
+    change(plan, { kind: "plan", wind: 2 });
+    expect(get().fresh).toBe(false);
+    say({ kind: "told", job: 1, told: tell(1) });
+    expect(get().told).toBeNull();
+    read(2);
+    say({ kind: "told", job: 2, told: tell(2, 256) });
+    say({ kind: "told", job: 1, told: tell(1) });
+    say({ kind: "failed", job: 1, reason: "late" });
+    expect(get()).toMatchObject({ told: { data: { seed: 2 } }, fresh: true, failure: null });
+  });
+
+  test("Computer.plan() asks again only for documents that the answer rests on", () => {
+    const { computer, asked, say, read, change } = ready();
+    computer.plan(plan).subscribe(() => undefined);
+    read(1);
+    say({ kind: "told", job: 1, told: tell(1) });
+    say({ kind: "done", job: 1 });
+    change("other.field.json", { kind: "field" });
+    expect(asked()).toHaveLength(1);
+    change("demo.rocket.json", null);
+    expect(asked()).toHaveLength(2);
+  });
+
+  test("Computer.plan() keeps the last right answer while something is wrong", () => {
+    const { computer, say, read, change } = ready();
+    const { get, subscribe } = computer.plan(plan);
+    subscribe(() => undefined);
+    read(1);
+    say({ kind: "told", job: 1, told: tell(1) });
+    change(plan, { kind: "plan", wind: "wrong" });
+    const issue = { file: plan, path: "wind", code: "wrong", found: "wrong", accepted: "", example: "" };
+    say({ kind: "read", job: 2, issues: [issue], files: [plan], right: false });
+    say({ kind: "done", job: 2 });
+    expect(get()).toMatchObject({ issues: [issue], told: { data: { seed: 1 } }, fresh: false, progress: null });
+  });
+
+  test("Computer.plan() says an answer with issues is not of the documents as they are", () => {
+    const { computer, say } = ready();
+    const { get, subscribe } = computer.plan(plan);
+    subscribe(() => undefined);
+    const issue = { file: plan, path: "wind", code: "unit-missing", found: "2", accepted: "", example: "" };
+    say({ kind: "read", job: 1, issues: [issue], files: [plan], right: true });
+    say({ kind: "told", job: 1, told: tell(1) });
+    expect(get()).toMatchObject({ told: { data: { seed: 1 } }, fresh: false, issues: [issue] });
+  });
+
+  test("Computer.plan() asks nothing for what nobody watches, and catches up when somebody does", () => {
+    const { computer, asked, read, say, change } = ready();
+    const { subscribe } = computer.plan(plan);
+    const end = subscribe(() => undefined);
+    read(1);
+    say({ kind: "told", job: 1, told: tell(1) });
+    say({ kind: "done", job: 1 });
+    end();
+    change(plan, { kind: "plan", wind: 3 });
+    expect(asked()).toHaveLength(1);
+    subscribe(() => undefined);
+    expect(asked()).toHaveLength(2);
+  });
+
+  test("Computer.plan() says in words that a job met a defect", () => {
+    const { computer, say, read } = ready();
+    const { get, subscribe } = computer.plan(plan);
+    subscribe(() => undefined);
+    read(1);
+    say({ kind: "failed", job: 1, reason: "no root between 0 and 1" });
+    expect(get().failure).toContain("no root between 0 and 1");
+    expect(get().progress).toBeNull();
+  });
+});
+
+describe("Computer and its crews", () => {
+  test("Computer hires a new crew where one died, sends it everything and asks again", () => {
+    const { computer, crews, asked, say, read } = ready();
+    const { get, subscribe } = computer.plan(plan);
+    subscribe(() => undefined);
+    read(1);
+    crews[0]!.events.died("terminated");
+    expect(crews).toHaveLength(2);
+    expect(crews[0]!.ended).toBe(true);
+    const [documents] = crews[1]!.heard;
+    expect(documents).toMatchObject({ kind: "documents", put: [{ path: plan }, { path: "demo.rocket.json" }] });
+    expect(asked()).toEqual([{ kind: "ask", job: 2, ask: "plan", plan }]);
+    crews[0]!.events.message({ kind: "told", job: 2, told: tell(9) });
+    expect(get().told).toBeNull();
+    read(2);
+    say({ kind: "told", job: 2, told: tell(2) });
+    expect(get()).toMatchObject({ told: { data: { seed: 2 } }, failure: null });
+  });
+
+  test("Computer replaces three crews in a row, gives up after that, says so, and starts again with the next change", () => {
+    const { computer, crews, asked, change } = ready();
+    const { get, subscribe } = computer.plan(plan);
+    subscribe(() => undefined);
+    for (let i = 0; i < 4; i++) crews.at(-1)!.events.died("crashed");
+    expect(crews).toHaveLength(4);
+    expect(get().failure).toContain("4 times in a row");
+    change(plan, { kind: "plan", wind: 4 });
+    expect(crews).toHaveLength(5);
+    expect(asked()).toHaveLength(1);
+    expect(get().failure).toBeNull();
+  });
+
+  test("Computer counts deaths anew once a job was done", () => {
+    const { computer, crews, say } = ready();
+    const { get, subscribe } = computer.plan(plan);
+    subscribe(() => undefined);
+    for (let i = 0; i < 3; i++) crews.at(-1)!.events.died("crashed");
+    say({ kind: "done", job: 4 });
+    computer.window(plan).subscribe(() => undefined);
+    for (let i = 0; i < 3; i++) crews.at(-1)!.events.died("crashed");
+    expect(get().failure).toBeNull();
+    expect(crews).toHaveLength(7);
+  });
+
+  test("Computer replaces a crew that is silent at work for twenty looks, not one that is idle", () => {
+    const { computer, crews, look, say, read } = ready();
+    computer.warmUp();
+    look(50);
+    expect(crews).toHaveLength(1);
+    computer.plan(plan).subscribe(() => undefined);
+    look(19);
+    read(1);
+    look(19);
+    expect(crews).toHaveLength(1);
+    look(1);
+    expect(crews).toHaveLength(2);
+    say({ kind: "done", job: 2 });
+    look(50);
+    expect(crews).toHaveLength(2);
+  });
+});
+
+describe("Computer.brief()", () => {
+  test("Computer.brief() finds a settled answer again while its documents are the same", async () => {
+    const saved = new Map<string, SavedBrief>();
+    const first = ready(saved);
+    first.computer.plan(plan).subscribe(() => undefined);
+    first.read(1);
+    first.say({ kind: "told", job: 1, told: tell(5) });
+    first.computer.close();
+    expect(saved.get(plan)?.files.map(({ path }) => path)).toEqual([plan, "demo.rocket.json"]);
+
+    const second = ready(saved);
+    const { get, subscribe } = second.computer.brief(plan);
+    subscribe(() => undefined);
+    await soon();
+    expect(second.asked()).toHaveLength(0);
+    expect(get()).toMatchObject({ state: "settled", told: { data: { seed: 5 } } });
+
+    second.change(plan, { kind: "plan", wind: 8 });
+    await soon();
+    expect(get()).toMatchObject({ state: "waiting", told: { data: { seed: 5 } } });
+    expect(second.asked()).toMatchObject([{ ask: "brief" }]);
+  });
+
+  test("Computer.brief() does not take the answer of another build", async () => {
+    const saved = new Map([[plan, { version: "build-0", files: [], told: tell(3) }]]);
+    const { computer, asked } = ready(saved);
+    const { get, subscribe } = computer.brief(plan);
+    subscribe(() => undefined);
+    await soon();
+    expect(get().told).toBeNull();
+    expect(asked()).toMatchObject([{ ask: "brief" }]);
+  });
+
+  test("Computer.brief() takes over what the plan's own page has settled", async () => {
+    const { computer, asked, read, say } = ready();
+    const { get, subscribe } = computer.brief(plan);
+    computer.plan(plan).subscribe(() => undefined);
+    read(1);
+    say({ kind: "told", job: 1, told: tell(6) });
+    subscribe(() => undefined);
+    await soon();
+    expect(get()).toMatchObject({ state: "settled", told: { data: { seed: 6 } } });
+    expect(asked()).toHaveLength(1);
+  });
+
+  test("Computer.brief() tells what is wrong with a plan", async () => {
+    const { computer, say } = ready();
+    const { get, subscribe } = computer.brief(plan);
+    subscribe(() => undefined);
+    await soon();
+    const issue = { file: plan, path: "", code: "file-missing", found: "", accepted: "", example: "" };
+    say({ kind: "read", job: 1, issues: [issue], files: [plan], right: false });
+    say({ kind: "done", job: 1 });
+    expect(get()).toMatchObject({ state: "wrong", issues: [issue], told: null });
+  });
+});
+
+describe("Computer.window()", () => {
+  test("Computer.window() keeps the last window while a new one is under way", () => {
+    const { computer, say, read, change } = ready();
+    const { get, subscribe } = computer.window(plan);
+    subscribe(() => undefined);
+    read(1);
+    const window = { delay: 9 } as never;
+    say({ kind: "window", job: 1, window });
+    say({ kind: "done", job: 1 });
+    expect(get()).toMatchObject({ state: "ready", fresh: true, window: { delay: 9 } });
+    change(plan, { kind: "plan", wind: 5 });
+    expect(get()).toMatchObject({ state: "waiting", fresh: false, window: { delay: 9 } });
+  });
+});

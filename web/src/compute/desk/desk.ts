@@ -1,0 +1,205 @@
+import { type Doubt, decisionData, type PlanContext, planToEngine } from "@delaywright/documents";
+import { type Decision, type DecisionInputs, decide, type EnsembleRunner, type OtherRocket } from "@delaywright/engine";
+import { DRAWS } from "../draws.js";
+import type { Ask, FromDesk, Post, ToDesk } from "../protocol.js";
+import type { PlanFacts } from "../told.js";
+import { Cabinet } from "./cabinet.js";
+import { factsOf } from "./facts.js";
+import { Line } from "./line.js";
+import { picturesOf } from "./pictures-data.js";
+import type { Share } from "./share.js";
+import type { Task } from "./task.js";
+import { warmInputs } from "./warm-up.js";
+import { windowOf } from "./window-data.js";
+import type { Work } from "./work.js";
+
+/** After how many draws a rough answer is told. */
+const STAGES = [256, 2048];
+const SEED = 1;
+const WARM_UP_DRAWS = 1024;
+
+/** Signs of life are given no more often than this [ms]. */
+const BEAT = 40;
+
+/** A plan that was made ready for the engine. */
+interface Ready {
+  readonly inputs: DecisionInputs;
+  readonly context: PlanContext;
+  readonly doubts: readonly Doubt[];
+  readonly otherRockets: readonly OtherRocket[];
+  readonly facts: PlanFacts;
+}
+
+/** What the desk stands on. */
+export interface DeskOptions {
+  readonly post: Post<FromDesk>;
+  readonly share: Share;
+  /** Resolves after the messages that have come were taken. */
+  readonly tick: () => Promise<void>;
+  /** The time now [ms]. */
+  readonly now: () => number;
+  /** Draws of a settled answer; left out: `DRAWS`. */
+  readonly draws?: number;
+}
+
+/** Answers what is asked of plans, the most urgent first. */
+export class Desk {
+  private readonly options: DeskOptions;
+  private readonly cabinet = new Cabinet();
+  private readonly line: Line;
+  private readonly draws: number;
+  private lastBeat = 0;
+
+  constructor(options: DeskOptions) {
+    this.options = options;
+    this.draws = options.draws ?? DRAWS;
+    this.line = new Line(({ job, kind }, error) => {
+      if (kind !== "warm-up") this.options.post({ kind: "failed", job, reason: reasonOf(error) });
+    });
+  }
+
+  /** Gets the engine's code compiled before anything is asked. */
+  warmUp(): void {
+    const run = async (task: Task): Promise<void> => {
+      await decide(warmInputs, { draws: WARM_UP_DRAWS, stages: STAGES, seed: SEED, run: this.runner(task) });
+    };
+    this.line.add({ kind: "warm-up", job: 0, plan: "", run });
+    this.options.post({ kind: "ready" });
+  }
+
+  take(message: ToDesk): void {
+    switch (message.kind) {
+      case "documents":
+        for (const path of message.remove) this.cabinet.remove(path);
+        for (const document of message.put) this.cabinet.put(document);
+        break;
+      case "ask":
+        this.line.add(this.workOf(message));
+        break;
+      case "drop":
+        this.line.drop(message.job);
+    }
+  }
+
+  private workOf({ ask, job, plan }: { readonly ask: Ask; readonly job: number; readonly plan: string }): Work {
+    const runs: Readonly<Record<Ask, (task: Task) => Promise<void>>> = {
+      plan: (task) => this.answerPlan(task, job, plan),
+      brief: (task) => this.answerBrief(task, job, plan),
+      window: (task) => this.answerWindow(task, job, plan),
+    };
+    return { kind: ask, job, plan, run: runs[ask] };
+  }
+
+  private async answerPlan(task: Task, job: number, plan: string): Promise<void> {
+    const ready = await this.ready(task, job, plan);
+    if (ready === null) return this.done(job);
+    const decision = await this.decided(task, job, ready, (part) => this.tell(job, ready, part, this.draws));
+    this.tell(job, ready, decision, decision.draws);
+    const run = async (later: Task): Promise<void> => {
+      const { inputs, facts } = ready;
+      const beat = () => this.beat(job, this.draws, this.draws);
+      const made = await picturesOf(inputs, decision, facts.zones, {
+        run: this.runner(later, beat),
+        step: () => this.step(later, beat),
+      });
+      this.options.post({ kind: "pictures", job, pictures: made });
+      this.done(job);
+    };
+    this.line.add({ kind: "pictures", job, plan, run });
+  }
+
+  private async answerBrief(task: Task, job: number, plan: string): Promise<void> {
+    const ready = await this.ready(task, job, plan);
+    if (ready !== null) {
+      const decision = await this.decided(task, job, ready);
+      this.tell(job, ready, decision, decision.draws);
+    }
+    this.done(job);
+  }
+
+  private async answerWindow(task: Task, job: number, plan: string): Promise<void> {
+    const ready = await this.ready(task, job, plan);
+    if (ready !== null) {
+      const decision = await this.decided(task, job, ready);
+      const run = this.runner(task, () => this.beat(job, this.draws, this.draws));
+      const window = await windowOf(ready.inputs, decision, run);
+      this.options.post({ kind: "window", job, window });
+    }
+    this.done(job);
+  }
+
+  /** Reads a plan and says what is wrong with it; null where that is anything. */
+  private async ready(task: Task, job: number, plan: string): Promise<Ready | null> {
+    const { issues, files, parts } = await this.cabinet.read(plan);
+    task.check();
+    const made = parts === undefined ? undefined : planToEngine(parts);
+    if (parts === undefined || made === undefined || !made.ok) {
+      const all = [...issues, ...(made === undefined || made.ok ? [] : made.issues)];
+      this.options.post({ kind: "read", job, issues: all, files, right: false });
+      return null;
+    }
+    const { inputs, context, warnings } = made;
+    const others =
+      inputs.cutSoFar === undefined ? { rockets: [], files: [] } : await this.cabinet.otherRockets(parts, inputs.air);
+    task.check();
+    this.options.post({ kind: "read", job, issues, files: [...files, ...others.files], right: true });
+    return { inputs, context, doubts: warnings, otherRockets: others.rockets, facts: factsOf(inputs, parts) };
+  }
+
+  private async decided(
+    task: Task,
+    job: number,
+    { inputs, otherRockets }: Ready,
+    onPart?: (decision: Decision) => void,
+  ): Promise<Decision> {
+    // searches over weather or ballast fly ensembles of their own, which never count back
+    let most = 0;
+    const run = this.runner(task, (done) => {
+      most = Math.max(most, done);
+      this.beat(job, most, this.draws);
+    });
+    return decide(inputs, {
+      draws: this.draws,
+      seed: SEED,
+      otherRockets,
+      run,
+      ...(onPart === undefined ? {} : { stages: STAGES, onPart }),
+    });
+  }
+
+  private runner(task: Task, onDone?: (done: number) => void): EnsembleRunner {
+    return (spec, from, to, onProgress) =>
+      this.options.share.fly(task, spec, from, to, (done) => {
+        onProgress?.(done - from);
+        onDone?.(done);
+      });
+  }
+
+  /** Between two steps of work that is done here alone. */
+  private async step(task: Task, beat: () => void): Promise<void> {
+    beat();
+    await this.options.tick();
+    task.check();
+  }
+
+  private tell(job: number, { inputs, context, doubts, facts }: Ready, decision: Decision, of: number): void {
+    const data = decisionData({ decision, inputs, context, doubts });
+    const { density } = decision.coast;
+    this.options.post({ kind: "told", job, told: { data, density, facts, draws: decision.draws, of } });
+  }
+
+  private beat(job: number, done: number, of: number): void {
+    const now = this.options.now();
+    if (now - this.lastBeat < BEAT) return;
+    this.lastBeat = now;
+    this.options.post({ kind: "beat", job, done, of });
+  }
+
+  private done(job: number): void {
+    this.options.post({ kind: "done", job });
+  }
+}
+
+function reasonOf(error: unknown): string {
+  return (error instanceof Error ? error.message : String(error)).slice(0, 300);
+}

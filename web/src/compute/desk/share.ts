@@ -1,0 +1,149 @@
+import { type EnsembleChunk, type EnsembleSpec, joinChunks, prepareEnsemble } from "@delaywright/engine";
+import type { Flown, ToFlyer } from "../protocol.js";
+import type { Task } from "./task.js";
+
+/** One flyer as the desk sees it. */
+export interface FlyerPort {
+  post(message: ToFlyer): void;
+  /** Where its flown runs go. */
+  listen(listener: (flown: Flown) => void): void;
+}
+
+/** How runs are cut. */
+export interface ShareOptions {
+  /** Resolves after the messages that have come were taken. */
+  readonly tick: () => Promise<void>;
+  /** The time now [ms]. */
+  readonly now: () => number;
+}
+
+/** Time that one run should take [ms]: a newer change is seen that soon. */
+const RUN_TIME = 5;
+const SHORTEST_RUN = 16;
+const LONGEST_RUN = 192;
+/** Fewer draws are not worth a flyer's tables. */
+const WORTH_SHARING = 128;
+/** Runs that wait at a flyer, so that it need not wait for the desk. */
+const AHEAD = 2;
+
+interface Flying {
+  readonly ensemble: number;
+  readonly taken: (chunk: EnsembleChunk, flyer: number) => void;
+}
+
+/** Shares the draws of ensembles between the desk and its flyers, in short runs. */
+export class Share {
+  private readonly flyers: readonly FlyerPort[];
+  private readonly options: ShareOptions;
+  /** What is prepared here, and the number by which flyers know it. */
+  private readonly prepared = new WeakMap<EnsembleSpec, ReturnType<typeof prepareEnsemble>>();
+  private readonly numbers = new WeakMap<EnsembleSpec, number>();
+  private readonly known: number[];
+  private ensembles = 0;
+  private flying: Flying | null = null;
+  /** Draws that were flown here in one millisecond. */
+  private pace = 10;
+
+  constructor(flyers: readonly FlyerPort[], options: ShareOptions) {
+    this.flyers = flyers;
+    this.options = options;
+    this.known = flyers.map(() => 0);
+    flyers.forEach((flyer, i) => {
+      flyer.listen(({ ensemble, chunk }) => {
+        if (this.flying?.ensemble === ensemble) this.flying.taken(chunk, i);
+      });
+    });
+  }
+
+  /**
+   * Flies draws `from` … `to` − 1 of an ensemble, whoever is free; the figures do not depend on who flew which.
+   *
+   * @param onProgress draws flown so far, `from` included
+   * @throws {Dropped} as soon as the task is dropped
+   */
+  async fly(
+    task: Task,
+    spec: EnsembleSpec,
+    from: number,
+    to: number,
+    onProgress?: (done: number) => void,
+  ): Promise<EnsembleChunk> {
+    task.check();
+    const chunks: EnsembleChunk[] = [];
+    const flyers = to - from < WORTH_SHARING ? [] : this.flyers;
+    let next = from;
+    let done = from;
+    let wake: () => void = () => undefined;
+    const cut = (): { from: number; to: number } | null => {
+      if (next >= to) return null;
+      const fair = Math.ceil((to - next) / (2 * (flyers.length + 1)));
+      const size = Math.max(SHORTEST_RUN, Math.min(LONGEST_RUN, Math.round(RUN_TIME * this.pace), fair));
+      const run = { from: next, to: Math.min(to, next + size) };
+      next = run.to;
+      return run;
+    };
+    const taken = (chunk: EnsembleChunk): void => {
+      chunks.push(chunk);
+      done += chunk.to - chunk.from;
+      onProgress?.(done);
+    };
+    const ensemble = this.numberOf(spec);
+    const give = (i: number): void => {
+      const run = cut();
+      if (run !== null) this.flyers[i]!.post({ kind: "run", ensemble, ...run });
+    };
+    this.flying = {
+      ensemble,
+      taken: (chunk, i) => {
+        taken(chunk);
+        give(i);
+        if (done >= to) wake();
+      },
+    };
+    const off = task.onDrop(() => {
+      this.flying = null;
+      wake();
+    });
+    try {
+      flyers.forEach((flyer, i) => {
+        if (this.known[i] !== ensemble) flyer.post({ kind: "ensemble", ensemble, spec });
+        this.known[i] = ensemble;
+      });
+      for (let ahead = 0; ahead < AHEAD; ahead++) for (const i of flyers.keys()) give(i);
+      // whoever asked gets on with what needs no draws, such as the nominal flight
+      await this.options.tick();
+      task.check();
+      const fly = this.preparedHere(spec);
+      for (let run = cut(); run !== null; run = cut()) {
+        const start = this.options.now();
+        const chunk = fly(run.from, run.to);
+        const spent = Math.max(0.1, this.options.now() - start);
+        this.pace += 0.3 * ((run.to - run.from) / spent - this.pace);
+        taken(chunk);
+        await this.options.tick();
+        task.check();
+      }
+      if (done < to)
+        await new Promise<void>((resolve) => {
+          wake = resolve;
+        });
+      task.check();
+      return joinChunks(chunks);
+    } finally {
+      off();
+      this.flying = null;
+    }
+  }
+
+  private numberOf(spec: EnsembleSpec): number {
+    const known = this.numbers.get(spec) ?? ++this.ensembles;
+    this.numbers.set(spec, known);
+    return known;
+  }
+
+  private preparedHere(spec: EnsembleSpec): ReturnType<typeof prepareEnsemble> {
+    const fly = this.prepared.get(spec) ?? prepareEnsemble(spec);
+    this.prepared.set(spec, fly);
+    return fly;
+  }
+}

@@ -1,0 +1,2 @@
+/** Draws of a settled answer. */
+export const DRAWS = 10_000;

@@ -1,0 +1,73 @@
+import type { Issue, Raw } from "@delaywright/documents";
+import type { EnsembleChunk, EnsembleSpec } from "@delaywright/engine";
+import type { PictureData, PlanWindow, Told } from "./told.js";
+
+/** A document as the desk keeps it: read, or as the text that could not be. */
+export interface DeskDocument {
+  readonly path: string;
+  readonly raw: Raw | null;
+  readonly text: string | null;
+  /** By field: texts typed that cannot be read yet; `raw` has the last right value. */
+  readonly drafts: Readonly<Record<string, string>>;
+}
+
+/**
+ * What may be asked of a plan.
+ *
+ * `plan`: the answer in stages, then its pictures; `brief`: the settled answer alone; `window`: odds over wind and tilt.
+ */
+export type Ask = "plan" | "window" | "brief";
+
+/** From the page to the desk: messages are taken in the order they were sent. */
+export type ToDesk =
+  | { readonly kind: "documents"; readonly put: readonly DeskDocument[]; readonly remove: readonly string[] }
+  | { readonly kind: "ask"; readonly job: number; readonly ask: Ask; readonly plan: string }
+  | { readonly kind: "drop"; readonly job: number };
+
+/** From the desk to the page; all but `ready` name the job that they belong to. */
+export type FromDesk =
+  | { readonly kind: "ready" }
+  /** Comes first: what is wrong with the documents, and which ones were looked at. Nothing follows where `right` is false. */
+  | {
+      readonly kind: "read";
+      readonly job: number;
+      readonly issues: readonly Issue[];
+      readonly files: readonly string[];
+      readonly right: boolean;
+    }
+  | { readonly kind: "beat"; readonly job: number; readonly done: number; readonly of: number }
+  | { readonly kind: "told"; readonly job: number; readonly told: Told }
+  | { readonly kind: "pictures"; readonly job: number; readonly pictures: PictureData }
+  /** Null: the motor has no delay. */
+  | { readonly kind: "window"; readonly job: number; readonly window: PlanWindow | null }
+  | { readonly kind: "done"; readonly job: number }
+  /** The job met a defect; nothing follows. */
+  | { readonly kind: "failed"; readonly job: number; readonly reason: string };
+
+/** From any worker to the page: it holds its lock. */
+export interface Held {
+  readonly kind: "held";
+}
+
+/** From the desk to a flyer: an ensemble once, then runs of its draws. A new ensemble drops the runs of older ones. */
+export type ToFlyer =
+  | { readonly kind: "ensemble"; readonly ensemble: number; readonly spec: EnsembleSpec }
+  | { readonly kind: "run"; readonly ensemble: number; readonly from: number; readonly to: number };
+
+/** A run that was flown. */
+export interface Flown {
+  readonly ensemble: number;
+  readonly chunk: EnsembleChunk;
+}
+
+/** First message to a worker: what it is. The desk gets the other ends of its flyers' ports. */
+export type Hired<Port> = (
+  | { readonly kind: "desk"; readonly flyers: readonly Port[] }
+  | { readonly kind: "flyer"; readonly desk: Port }
+) & {
+  /** Name of a lock to hold as long as the worker lives; null where the browser has none. */
+  readonly lock: string | null;
+};
+
+/** A way to send messages, and hand over the memory behind some of their parts. */
+export type Post<Message> = (message: Message, transfer?: readonly ArrayBuffer[]) => void;

@@ -1,0 +1,69 @@
+import type { JobMessage, Rules } from "./answers.js";
+import type { Changes } from "./desk-copy.js";
+import type { Ask } from "./protocol.js";
+import { Subject, type Watch } from "./subject.js";
+import type { Told } from "./told.js";
+
+/** One question about one plan, with its newest answer. */
+export class Question<Value> {
+  readonly ask: Ask;
+  readonly plan: string;
+  readonly watch: Watch<Value>;
+  /** The job under way; null: none. */
+  job: number | null = null;
+  /** The documents changed since it was last answered. */
+  stale = true;
+  /** Counts how often the answer was looked for: what was found for an earlier turn no longer matters. */
+  turn = 0;
+  /** Documents that the answer rests on; null: not known. */
+  files: ReadonlySet<string> | null = null;
+  private readonly subject: Subject<Value>;
+  private readonly rules: Rules<Value>;
+
+  /** @param begin looks for the answer; called when somebody begins to watch what is stale */
+  constructor(ask: Ask, plan: string, rules: Rules<Value>, begin: (question: Question<Value>) => void) {
+    this.ask = ask;
+    this.plan = plan;
+    this.rules = rules;
+    this.subject = new Subject(rules.first);
+    const subscribe = (listener: () => void): (() => void) => {
+      const end = this.subject.add(listener);
+      if (this.stale && this.job === null) begin(this);
+      return end;
+    };
+    this.watch = { get: this.subject.get, subscribe };
+  }
+
+  get watched(): boolean {
+    return this.subject.watched;
+  }
+
+  set(value: Value): void {
+    this.subject.set(value);
+  }
+
+  asked(): void {
+    this.subject.set(this.rules.asked(this.subject.get()));
+  }
+
+  hear(message: JobMessage): void {
+    this.subject.set(this.rules.after(this.subject.get(), message));
+  }
+
+  fail(words: string): void {
+    this.subject.set(this.rules.failed(this.subject.get(), words));
+  }
+
+  /** May the answer have changed with the documents? */
+  rests({ paths, rockets }: Changes): boolean {
+    if (this.files === null) return true;
+    // a shortened element may suit any other rocket
+    if (rockets && overCut(this.subject.get() as { readonly told?: Told | null })) return true;
+    for (const path of paths) if (this.files.has(path)) return true;
+    return false;
+  }
+}
+
+function overCut({ told }: { readonly told?: Told | null }): boolean {
+  return told != null && told.data.overCut !== null;
+}

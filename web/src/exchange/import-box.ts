@@ -1,0 +1,46 @@
+import { useSyncExternalStore } from "react";
+import { type ImportReport, importInto } from "../store/index.js";
+
+/** How far an import has come. */
+export type ImportState =
+  | { readonly state: "idle" }
+  | { readonly state: "reading"; readonly count: number }
+  | { readonly state: "done"; readonly report: ImportReport; readonly count: number }
+  | { readonly state: "failed"; readonly why: string };
+
+let state: ImportState = { state: "idle" };
+const listeners = new Set<() => void>();
+
+function tell(next: ImportState): void {
+  state = next;
+  for (const listener of listeners) listener();
+}
+
+function subscribe(changed: () => void): () => void {
+  listeners.add(changed);
+  return () => listeners.delete(changed);
+}
+
+/** Takes files in; what came of it stays until the next import. */
+export async function importFilesIn(files: Parameters<typeof importInto>[0]): Promise<void> {
+  tell({ state: "reading", count: files.length });
+  try {
+    tell({ state: "done", report: await importInto(files), count: files.length });
+  } catch (error) {
+    tell({
+      state: "failed",
+      why: error instanceof Error ? error.message.slice(0, 200) : "the files could not be read",
+    });
+  }
+}
+
+/** Takes a pasted text in, as a document's or a library's, or as a thrust curve. */
+export function importText(text: string): Promise<void> {
+  const name = /^\s*[[{]/.test(text) ? "document.json" : "pasted.csv";
+  return importFilesIn([{ name, bytes: new TextEncoder().encode(text) }]);
+}
+
+/** What came of the last import. */
+export function useImport(): ImportState {
+  return useSyncExternalStore(subscribe, () => state);
+}

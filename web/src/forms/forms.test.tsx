@@ -1,0 +1,144 @@
+import { checkField, type Kind, kinds, parseQuantity, type Raw } from "@delaywright/documents";
+import { renderToString } from "react-dom/server";
+import { beforeEach, describe, expect, test, vi } from "vitest";
+import {
+  blankDocument,
+  FieldForm,
+  FlyerForm,
+  MotorForm,
+  MotorInHandForm,
+  PlanBallastForm,
+  PlanChoiceForm,
+  PlanGuideForm,
+  PlanHeadForm,
+  PlanLimitsForm,
+  PlanSpreadForm,
+  PlanWeatherForm,
+  RocketForm,
+  ToolForm,
+} from "./index.js";
+import { thrustFrom } from "./thrust-field.js";
+
+const store = vi.hoisted(() => ({ entries: [] as { path: string }[] }));
+vi.mock("../store/index.js", () => ({
+  useEntries: () => store.entries,
+  useEntry: (path: string) => store.entries.find((entry) => entry.path === path),
+  useSettings: () => [{ units: "imperial", theme: "auto", lastExport: null }, () => {}],
+  useHistory: () => ({ undo: null, redo: null }),
+}));
+
+const HOSTILE = "<img src=x onerror=alert(1)>";
+
+function keep(path: string, raw: Raw, drafts: Readonly<Record<string, string>> = {}): void {
+  store.entries.push({ path, kind: raw["kind"] as Kind, name: raw["name"], raw, drafts } as never);
+}
+
+const planForms = [
+  PlanHeadForm,
+  PlanWeatherForm,
+  PlanGuideForm,
+  PlanLimitsForm,
+  PlanSpreadForm,
+  PlanBallastForm,
+  PlanChoiceForm,
+];
+
+describe("forms", () => {
+  beforeEach(() => {
+    store.entries.length = 0;
+  });
+
+  test("show hostile names, drafts and file names as text", () => {
+    keep("a.plan.json", {
+      kind: "plan",
+      version: 1,
+      name: HOSTILE,
+      rocket: HOSTILE,
+      motor: { kind: "motor", name: HOSTILE },
+    });
+    keep("a.rocket.json", { kind: "rocket", version: 1, name: HOSTILE, note: HOSTILE }, { massWithoutMotor: HOSTILE });
+    keep("a.motor.json", { kind: "motor", version: 1, name: HOSTILE, thrust: HOSTILE, hazards: [HOSTILE] });
+    keep("a.field.json", {
+      kind: "field",
+      version: 1,
+      name: HOSTILE,
+      keepOff: [{ name: HOSTILE, points: [[HOSTILE]] }],
+    });
+    const pages = [
+      ...planForms.map((Form) => renderToString(<Form path="a.plan.json" />)),
+      renderToString(<RocketForm path="a.rocket.json" page />),
+      renderToString(<MotorForm path="a.motor.json" page />),
+      renderToString(<FieldForm path="a.field.json" page />),
+    ];
+    expect(pages.join("").match(/&lt;img/g)?.length).toBeGreaterThan(8);
+    expect(pages.join("")).not.toContain("<img");
+  });
+
+  test("of blank documents say what is needed, and neither NaN nor undefined", () => {
+    keep("b.rocket.json", blankDocument("rocket"));
+    keep("b.motor.json", blankDocument("motor"));
+    keep("b.hand.json", blankDocument("motor-in-hand"));
+    keep("b.tool.json", blankDocument("tool"));
+    keep("b.field.json", blankDocument("field"));
+    keep("b.flyer.json", blankDocument("flyer"));
+    keep("b.plan.json", blankDocument("plan"));
+    const page = [
+      renderToString(<RocketForm path="b.rocket.json" />),
+      renderToString(<MotorForm path="b.motor.json" />),
+      renderToString(<MotorInHandForm path="b.hand.json" />),
+      renderToString(<ToolForm path="b.tool.json" />),
+      renderToString(<FieldForm path="b.field.json" />),
+      renderToString(<FlyerForm path="b.flyer.json" />),
+      ...planForms.map((Form) => renderToString(<Form path="b.plan.json" />)),
+    ].join("");
+    expect(page).not.toMatch(/NaN|undefined|\[object/);
+    expect(page.match(/>needed</g)?.length).toBeGreaterThan(10);
+  });
+
+  test("say a wrong draft, two right spellings and the last right value", () => {
+    keep(
+      "c.rocket.json",
+      { kind: "rocket", version: 1, name: "Demo", massWithoutMotor: "1.78 kg" },
+      { massWithoutMotor: "1.78 kq" },
+    );
+    const page = renderToString(<RocketForm path="c.rocket.json" />);
+    expect(page).toContain("This unit is not known");
+    expect(page).toContain("The last right value counts: 1.78 kg.");
+    expect(page).toMatch(/Write [\d.]+ kg or [\d.]+ lb\./);
+    expect(page).toContain('value="1.78 kq"');
+  });
+
+  test("show a metric quantity in imperial units beside it, never in it", () => {
+    keep("d.rocket.json", { kind: "rocket", version: 1, name: "Demo", diameter: "75 mm" });
+    const page = renderToString(<RocketForm path="d.rocket.json" />);
+    expect(page).toContain('value="75 mm"');
+    expect(page).toMatch(/= 2\.953 in/);
+  });
+
+  test("show nothing for a document that is gone", () => {
+    expect(renderToString(<RocketForm path="gone.rocket.json" />)).not.toContain("NaN");
+  });
+});
+
+describe("blankDocument()", () => {
+  test.each(Object.keys(kinds) as Kind[])("of a %s holds nothing that pretends to be measured", (kind) => {
+    const raw = blankDocument(kind);
+    expect(Object.keys(raw).sort()).toEqual(["kind", "name", "version"]);
+    expect(checkField(kind, "name", raw["name"])).toBeUndefined();
+    expect(parseQuantity(String(raw["name"]), "length").ok).toBe(false);
+  });
+});
+
+describe("thrustFrom()", () => {
+  test("keeps a curve as times and newtons", () => {
+    expect(thrustFrom("time,thrust\n0,0\n0.1,190\n2,0")).toEqual({
+      ok: true,
+      thrust: { time: [0, 0.1, 2], newtons: [0, 190, 0] },
+    });
+  });
+
+  test("names the lines that are wrong", () => {
+    const read = thrustFrom("time,thrust\n0,0\n0.1,much\n2,0");
+    expect(read.ok ? [] : read.faults.map((fault) => fault.path)).toEqual(["line 3"]);
+  });
+});

@@ -1,0 +1,2 @@
+export { DocumentPage } from "./document-page.js";
+export { ShelfPage } from "./shelf-page.js";

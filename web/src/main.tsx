@@ -1,0 +1,26 @@
+import "./style/tokens.css";
+import "./style/base.css";
+import { StrictMode } from "react";
+import { createRoot } from "react-dom/client";
+import { App } from "./app/app.js";
+import { ErrorScreen } from "./app/error-screen.js";
+import { warmUp } from "./compute/index.js";
+import { keepOffline } from "./offline/update.js";
+import { openStore } from "./store/index.js";
+
+const place = document.getElementById("root");
+if (place === null) throw new Error("the page has no root");
+const root = createRoot(place);
+
+warmUp();
+try {
+  await openStore();
+  root.render(
+    <StrictMode>
+      <App />
+    </StrictMode>,
+  );
+} catch (error) {
+  root.render(<ErrorScreen error={error} />);
+}
+keepOffline();

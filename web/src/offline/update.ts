@@ -1,0 +1,55 @@
+import { useSyncExternalStore } from "react";
+import { registerSW } from "virtual:pwa-register";
+
+/** Whether a newer version of the app waits to be taken, and whether this one works without a network. */
+export interface UpdateState {
+  readonly waiting: boolean;
+  readonly offlineReady: boolean;
+}
+
+let state: UpdateState = { waiting: false, offlineReady: false };
+const listeners = new Set<() => void>();
+
+function tell(patch: Partial<UpdateState>): void {
+  state = { ...state, ...patch };
+  for (const listener of listeners) listener();
+}
+
+let take: (reload?: boolean) => Promise<void> = () => Promise.resolve();
+
+/** How often a page that stays open asks for a newer version [ms]. */
+const ASK_EVERY = 3_600_000;
+
+/** Keeps the app for use without a network. A newer version is offered, and never taken by itself. */
+export function keepOffline(): void {
+  if (!("serviceWorker" in navigator)) return;
+  take = registerSW({
+    immediate: true,
+    onNeedRefresh: () => tell({ waiting: true }),
+    onOfflineReady: () => tell({ offlineReady: true }),
+    onRegisteredSW(_address, registration) {
+      if (registration?.active) tell({ offlineReady: true });
+      setInterval(() => {
+        if (navigator.onLine) registration?.update().catch(() => {});
+      }, ASK_EVERY);
+    },
+  });
+}
+
+/** Takes the newer version: the page loads again once it is in charge. */
+export function takeUpdate(): void {
+  // the plugin does not reload a page that was opened before the first worker took charge
+  navigator.serviceWorker.addEventListener("controllerchange", () => location.reload(), { once: true });
+  void take(true);
+}
+
+/** The state of the app's own version. */
+export function useUpdate(): UpdateState {
+  return useSyncExternalStore(
+    (changed) => {
+      listeners.add(changed);
+      return () => listeners.delete(changed);
+    },
+    () => state,
+  );
+}

@@ -1,0 +1,212 @@
+import {
+  amountIn,
+  delayWords,
+  doNotFlyWords,
+  GLUE,
+  holdsPercent,
+  howCell,
+  kindOfCut,
+  overCutSentences,
+  percent,
+  type SettingData,
+  type UnitSystem,
+  upperFirst,
+} from "@delaywright/documents";
+import type { PlanWindow, Told } from "../compute/index.js";
+import { timeOf } from "../standing/motor-cut.js";
+import { targetOf } from "../standing/target.js";
+import { ageWords, type WeatherAge } from "../standing/weather-age.js";
+
+/** What the pad view is told from. */
+export interface PadStanding {
+  readonly told: Told;
+  readonly window: PlanWindow | null;
+  readonly age: WeatherAge | null;
+  /** Name of the motor in hand; null: none chosen. */
+  readonly hand: string | null;
+  /** When its depth was last read; null: never after a cut. */
+  readonly readAt: string | null;
+  readonly units: UnitSystem;
+}
+
+/** One glance: whose cut, whether it still is good, and what to do if not. */
+export interface PadWords {
+  readonly head: string;
+  readonly detail: string;
+  /** `Yes, to 4.5 m/s`. */
+  readonly answer: string;
+  readonly odds: string;
+  readonly oddsNote: string;
+  /** What stands below the map; empty where all is well. */
+  readonly note: { readonly lead: string; readonly text: string } | null;
+  /** `read`: the wind is to be confirmed; `plan`: the plan says more. */
+  readonly act: "read" | "plan" | null;
+}
+
+/** Wind up to which the odds hold at the guide's lean [m/s]. */
+export interface Edge {
+  readonly wind: number | null;
+  /** Good in every wind that was tried. */
+  readonly beyond: boolean;
+}
+
+/** The edge for the lean that the guide has today; null while it is not known. */
+export function edgeOf(window: PlanWindow | null, tilt: number): Edge | null {
+  if (window === null) return null;
+  let at = 0;
+  window.tilts.forEach((each, i) => {
+    if (Math.abs(each - tilt) < Math.abs((window.tilts[at] ?? 0) - tilt)) at = i;
+  });
+  const wind = window.edges[at];
+  return wind === undefined ? null : { wind, beyond: window.beyond[at] ?? false };
+}
+
+/** The motor as it is now: its setting as cut, else the one that is meant. */
+export function settingNow({ data }: Pick<Told, "data">): SettingData | null {
+  const asCut = data.settings.find((setting) => kindOfCut(setting, data.given.removedDepth) === "as-it-is");
+  return asCut ?? targetOf(data);
+}
+
+/** A speed of the wind to half a unit at most, so that it stays true as a bound. */
+function windBound(speed: number, units: UnitSystem): string {
+  const [step, unit, decimals] = units === "metric" ? [0.5, 1, 1] : [1, 0.447_04, 0];
+  const figure = Math.floor(speed / unit / step + 1e-6) * step;
+  return `${Number(figure.toFixed(decimals))}${GLUE}${units === "metric" ? "m/s" : "mph"}`;
+}
+
+function goodWords(edge: Edge | null, units: UnitSystem): string {
+  if (edge === null || edge.wind === null) return "Yes";
+  return edge.beyond ? `Yes, past ${windBound(edge.wind, units)}` : `Yes, to ${windBound(edge.wind, units)}`;
+}
+
+/** Outcomes other than clean, the likeliest first: `late fast 20, lean fast 5`. */
+export function badWords({ odds }: Pick<SettingData, "odds">): string {
+  const parts = [
+    ["early fast", odds.earlyFast],
+    ["late fast", odds.lateFast],
+    ["lean fast", odds.leanFast],
+    ["low", odds.low],
+    ["grounded", odds.grounded],
+  ] as const;
+  return parts
+    .filter(([, share]) => share >= 0.005)
+    .sort((a, b) => b[1] - a[1])
+    .map(([word, share]) => `${word} ${Math.round(100 * share)}`)
+    .join(", ");
+}
+
+function headOf({ told, hand, readAt, units }: PadStanding): Pick<PadWords, "head" | "detail"> {
+  const { data, facts } = told;
+  const motor = data.context.motor;
+  const name = hand ?? motor;
+  const target = targetOf(data);
+  if (target === null) return { head: `${name} has no delay`, detail: hand === null ? "" : motor };
+  if (facts.element.kind === "fixed")
+    return { head: `${name}: ${delayWords(target.delay)}, fixed`, detail: hand === null ? "" : motor };
+  const out = facts.element.removedDepth;
+  const left = settingNow(told)?.delay ?? target.delay;
+  const read = readAt === null ? "" : `, read at ${timeOf(readAt)}`;
+  const detail = `${motor}, ${amountIn(out, "depth", units)} out${read}`;
+  if (data.overCut !== null) return { head: `${name} is over-cut: ${delayWords(data.overCut.delay)}`, detail };
+  const kind = kindOfCut(target, data.given.removedDepth);
+  if (out > 0)
+    return kind === "cut"
+      ? { head: `${name} is at ${delayWords(left)}, to be cut to ${delayWords(target.delay)}`, detail }
+      : { head: `${name} is cut to ${delayWords(left)}`, detail };
+  if (kind === "uncut")
+    return { head: `${name} is left whole: ${delayWords(target.delay)}`, detail: hand === null ? "" : motor };
+  return {
+    head: `${name} is not cut yet`,
+    detail: `${motor}, planned ${delayWords(target.delay)}, ${howCell(target, data.given.removedDepth)}`,
+  };
+}
+
+/**
+ * One glance at the pad.
+ *
+ * @param standing the answer, the window of the weather, the age of the reading, the motor in hand
+ */
+export function padWords(standing: PadStanding): PadWords {
+  const { told, window, age, units } = standing;
+  const { data, facts } = told;
+  const heading = headOf(standing);
+  const setting = settingNow(told);
+  if (setting === null) return { ...heading, answer: "No delay", odds: "", oddsNote: "", note: null, act: null };
+  const { leastClean, leastHolds } = data.limits;
+  const { clean, holds } = setting.odds;
+  const good = clean >= leastClean && holds >= leastHolds;
+  const stale = age?.stale === true;
+  const shown = {
+    ...heading,
+    odds: percent(clean),
+    oddsNote: stale ? `clean at ${age.taken}` : clean < leastClean ? `clean, least ${percent(leastClean)}` : "clean",
+  };
+  const target = targetOf(data);
+  const toCut = target !== null && kindOfCut(target, data.given.removedDepth) === "cut";
+  if (data.overCut !== null) {
+    const { ways, doNotFly } = overCutSentences(data.overCut);
+    const lead = doNotFly === null ? "Do not fly it like this." : upperFirst(doNotFlyWords.replace(/: .*$/, "."));
+    return { ...shown, answer: "No: cut too deep", note: { lead, text: ways[0] ?? doNotFly ?? "" }, act: "plan" };
+  }
+  if (facts.element.kind === "adjustable" && toCut)
+    return {
+      ...shown,
+      answer: "Not cut yet",
+      oddsNote: facts.element.removedDepth > 0 ? shown.oddsNote : `${shown.oddsNote} once cut`,
+      note: { lead: "Cut it first.", text: "Then read the depth and record it in the plan." },
+      act: "plan",
+    };
+  if (stale)
+    return {
+      ...shown,
+      answer: "Read the wind",
+      note: {
+        lead: "The reading is older than an hour.",
+        text: `It was made ${ageWords(age)}. The cut stands; the odds wait for a new wind.`,
+      },
+      act: "read",
+    };
+  const edge = edgeOf(window, data.given.guide.tilt);
+  if (good)
+    return {
+      ...shown,
+      answer: goodWords(edge, units),
+      note: stopNote(told),
+      act: stopNote(told) === null ? null : "plan",
+    };
+  return { ...shown, ...notGood(told, setting, edge, units) };
+}
+
+/** What says stop though the odds are good: it comes before a yes is believed. */
+function stopNote({ data }: Told): PadWords["note"] {
+  const stops = data.checks.filter(({ verdict }) => verdict === "stop").length;
+  if (stops === 0) return null;
+  return {
+    lead: stops === 1 ? "One check says stop." : `${stops} checks say stop.`,
+    text: "See the plan before anything else.",
+  };
+}
+
+function notGood(
+  { data, facts }: Told,
+  setting: SettingData,
+  edge: Edge | null,
+  units: UnitSystem,
+): Pick<PadWords, "answer" | "note" | "act"> {
+  const { speed } = facts.wind;
+  const bad = badWords(setting);
+  const of = bad === "" ? "" : `Of 100: ${bad}.`;
+  const holds =
+    setting.odds.holds < data.limits.leastHolds
+      ? ` Holds ${holdsPercent(setting.odds.holds)}, least ${holdsPercent(data.limits.leastHolds)}.`
+      : "";
+  if (edge !== null && edge.wind !== null && edge.wind > 0 && speed > edge.wind) {
+    const lead = `Over the edge by ${amountIn(speed - edge.wind, "wind", units)}.`;
+    return { answer: "No: wait", note: { lead, text: `${of}${holds}` }, act: null };
+  }
+  const lead =
+    edge !== null && (edge.wind === null || edge.wind === 0)
+      ? "No wind makes it good enough."
+      : "Not good enough as it is.";
+  return { answer: "No", note: { lead, text: `${of}${holds}` }, act: "plan" };
+}

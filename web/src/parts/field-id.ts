@@ -1,0 +1,59 @@
+import { addressOfDocument } from "./document-address.js";
+import { parentOf } from "./field-path.js";
+
+/** The id of the control of a field, so that whatever names the field can lead to it. */
+export function fieldId(path: string, field: string): string {
+  return `field:${encodeURIComponent(path)}:${field.replace(/\s/g, "_")}`;
+}
+
+/** Sent by a control that is about to be looked at: whatever is folded around it opens. */
+export const REVEAL = "delaywright-reveal";
+
+/** Longest that a page may take to draw the field after one has gone there [ms]. */
+const PATIENCE = 2000;
+
+function elementOf(path: string, field: string): HTMLElement | null {
+  for (let at = field; at !== ""; at = parentOf(at)) {
+    const id = fieldId(path, at);
+    const element =
+      document.getElementById(id) ?? document.querySelector<HTMLElement>(`[data-fields~="${CSS.escape(id)}"]`);
+    if (element !== null) return element;
+  }
+  return null;
+}
+
+function reveal(element: HTMLElement): void {
+  element.dispatchEvent(new CustomEvent(REVEAL, { bubbles: true }));
+  requestAnimationFrame(() =>
+    requestAnimationFrame(() => {
+      element.scrollIntoView({ block: "center" });
+      element.focus({ preventScroll: true });
+    }),
+  );
+}
+
+/**
+ * Goes to a field: opens what is folded around it and puts the cursor there. Where it is not on this page, goes to the
+ * document's own page first.
+ *
+ * @param path of the document
+ * @param field as an issue names it; the nearest field around it will do
+ * @param kind of the document, where it is known
+ */
+export function revealField(path: string, field: string, kind: string | null = null): void {
+  const here = elementOf(path, field);
+  if (here !== null) {
+    reveal(here);
+    return;
+  }
+  const address = kind === null ? undefined : addressOfDocument(kind, path);
+  if (address === undefined) return;
+  location.hash = address;
+  const until = performance.now() + PATIENCE;
+  const look = () => {
+    const found = elementOf(path, field);
+    if (found !== null) reveal(found);
+    else if (performance.now() < until) requestAnimationFrame(look);
+  };
+  requestAnimationFrame(look);
+}

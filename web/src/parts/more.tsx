@@ -1,0 +1,40 @@
+import "./section.css";
+import { type ReactNode, useRef, useState } from "react";
+import { Button, Disclosure, DisclosurePanel, Heading } from "react-aria-components";
+import { useRevealed } from "./use-revealed.js";
+
+export interface MoreProps {
+  readonly title: string;
+  /** At the end of its line, quietly. */
+  readonly aside?: string | undefined;
+  /** Something inside is wrong or missing: said with weight. */
+  readonly call?: string | undefined;
+  readonly open?: boolean | undefined;
+  readonly level?: number | undefined;
+  readonly children: ReactNode;
+}
+
+/** Fields that most people need not look at, behind one line. */
+export function More({ title, aside, call, open = false, level = 3, children }: MoreProps) {
+  const [expanded, setExpanded] = useState(open);
+  const place = useRef<HTMLDivElement>(null);
+  useRevealed(place, () => setExpanded(true));
+  return (
+    <Disclosure ref={place} className="more" isExpanded={expanded} onExpandedChange={setExpanded}>
+      <Heading className="more-head" level={level}>
+        <Button slot="trigger">
+          <span>{title}</span>
+          {call === undefined ? (
+            <small className="more-aside">{aside}</small>
+          ) : (
+            <small className="more-aside more-call">{call}</small>
+          )}
+          <span className="choice-mark" aria-hidden="true" />
+        </Button>
+      </Heading>
+      <DisclosurePanel>
+        <div className="more-body">{children}</div>
+      </DisclosurePanel>
+    </Disclosure>
+  );
+}

@@ -1,0 +1,58 @@
+import { type Doubt, documentDoubts, type Issue, type Kind, readValue } from "@delaywright/documents";
+import { createContext, type ReactNode, useContext, useMemo } from "react";
+import { useEntry } from "../store/index.js";
+
+/** What there is to say about the fields of one document, beyond what each says by itself. */
+export interface FieldNotes {
+  readonly issues: readonly Issue[];
+  readonly doubts: readonly Doubt[];
+}
+
+const nothing: FieldNotes = Object.freeze({ issues: [], doubts: [] });
+const Notes = createContext<ReadonlyMap<string, FieldNotes>>(new Map());
+
+export interface DocumentScopeProps {
+  readonly path: string;
+  /** Of the plan that the document is part of: what its documents say against each other. */
+  readonly issues?: readonly Issue[] | undefined;
+  readonly doubts?: readonly Doubt[] | undefined;
+  readonly children: ReactNode;
+}
+
+function ownNotes(kind: Kind | null, raw: unknown, path: string): FieldNotes {
+  if (kind === null || raw === null || raw === undefined) return nothing;
+  const read = readValue(raw, { file: path });
+  return {
+    issues: read.state === "ready" ? [] : read.issues,
+    doubts: documentDoubts(kind, raw, { file: path, path: "" }),
+  };
+}
+
+function joined<Note extends { readonly file: string; readonly path: string; readonly code: string }>(
+  own: readonly Note[],
+  others: readonly Note[] | undefined,
+  file: string,
+): readonly Note[] {
+  const more = (others ?? []).filter(
+    (note) => note.file === file && !own.some((each) => each.path === note.path && each.code === note.code),
+  );
+  return more.length === 0 ? own : [...own, ...more];
+}
+
+/** Lets the fields inside it say what is wrong or unlikely about them together. */
+export function DocumentScope({ path, issues, doubts, children }: DocumentScopeProps) {
+  const entry = useEntry(path);
+  const [kind, raw] = [entry?.kind ?? null, entry?.raw];
+  const own = useMemo(() => ownNotes(kind, raw, path), [kind, raw, path]);
+  const outer = useContext(Notes);
+  const notes = useMemo(() => {
+    const here = { issues: joined(own.issues, issues, path), doubts: joined(own.doubts, doubts, path) };
+    return new Map([...outer, [path, here]]);
+  }, [own, issues, doubts, path, outer]);
+  return <Notes value={notes}>{children}</Notes>;
+}
+
+/** What there is to say about the fields of a document. */
+export function useNotes(path: string): FieldNotes {
+  return useContext(Notes).get(path) ?? nothing;
+}

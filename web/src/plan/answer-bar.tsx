@@ -1,0 +1,179 @@
+import { glued, holdsPercent, percent, type UnitSystem } from "@delaywright/documents";
+import { Button } from "react-aria-components";
+import type { PlanAnswer, Told } from "../compute/index.js";
+import { OddsFigure, revealField } from "../parts/index.js";
+import { oddsWords, Strip } from "../pictures/strip.js";
+import type { PlanDocuments } from "../standing/plan-documents.js";
+import { targetOf } from "../standing/target.js";
+import { ageWords, type WeatherAge } from "../standing/weather-age.js";
+import { useEntries } from "../store/index.js";
+import { answerHeadline, checksWords, openingLines } from "./answer-words.js";
+import { follow, goToSection } from "./follow.js";
+import { type NextAct, sectionOfIssue } from "./next-act.js";
+
+interface AnswerBarProps {
+  readonly answer: PlanAnswer;
+  readonly documents: PlanDocuments;
+  readonly age: WeatherAge | null;
+  readonly next: NextAct | null;
+  readonly units: UnitSystem;
+}
+
+/** The answer, which stays in view: what to cut, how good its odds are, what the checks say, what to do next. */
+export function AnswerBar(props: AnswerBarProps) {
+  const { answer, documents, next } = props;
+  const { told } = answer;
+  return (
+    <section className={`plan-answer ${props.age?.stale === true ? "stale" : ""}`} aria-label="The answer">
+      {told === null ? <NotYet {...props} /> : <Figures {...props} told={told} />}
+      <div className="plan-do">
+        {next !== null && (
+          <Button className="next-act" onPress={() => follow(next, documents.plan.path)}>
+            {next.words}
+          </Button>
+        )}
+      </div>
+      <Settling answer={answer} />
+    </section>
+  );
+}
+
+/** No answer yet: what is missing, or that it is being worked out. */
+function NotYet({ answer, documents }: AnswerBarProps) {
+  const { issues, failure } = answer;
+  const lead = failure !== null ? "No answer" : issues.length > 0 ? "Not yet" : "Cut to …";
+  return (
+    <>
+      <div>
+        <p className="plan-figure">{lead}</p>
+        <p>{failure ?? (issues.length > 0 ? missingWords(issues.length) : "flying the first draws")}</p>
+      </div>
+      <ul className="plan-missing">
+        {issues.slice(0, 3).map((issue) => (
+          <li key={`${issue.file} ${issue.path} ${issue.code}`}>
+            <Button
+              className="plan-link"
+              onPress={() => {
+                goToSection(sectionOfIssue(issue, documents));
+                revealField(issue.file, issue.path);
+              }}
+            >
+              {issue.path === "" ? issue.accepted : issue.path}:{" "}
+              {issue.code === "missing" ? "missing" : `found ${issue.found}`}
+            </Button>
+          </li>
+        ))}
+      </ul>
+    </>
+  );
+}
+
+function missingWords(count: number): string {
+  return count === 1 ? "one thing is missing or wrong" : `${count} things are missing or wrong`;
+}
+
+function Figures({ answer, told, documents, age, units }: AnswerBarProps & { readonly told: Told }) {
+  const { data } = told;
+  const { lead, detail } = answerHeadline(data);
+  const target = targetOf(data);
+  const opening = target === null ? null : openingLines(target, units);
+  const checks = checksWords(data);
+  const settling = answer.progress !== null;
+  return (
+    <>
+      <div className="plan-what">
+        <p className="plan-figure">{lead}</p>
+        <p className="plan-how">{detail}</p>
+        {data.choice !== null && data.toCut !== null && (
+          <p className="quiet">your own choice: {glued(String(data.choice.setting.delay), "s")}</p>
+        )}
+      </div>
+      <div className="plan-odds">
+        {target === null ? (
+          <p className="plan-figure">–</p>
+        ) : (
+          <>
+            <p className="plan-figure">
+              <OddsFigure
+                odds={target.odds.clean}
+                error={target.odds.error / 3}
+                draws={told.draws}
+                of="clean"
+                settling={settling}
+              />{" "}
+              <small>clean{age?.stale === true ? ` at ${age.taken}` : ""}</small>
+            </p>
+            <Strip odds={target.odds} stale={age?.stale === true} />
+            <p className="quiet plan-outcomes">{othersWords(target.odds)}</p>
+          </>
+        )}
+      </div>
+      <div className="plan-opening">
+        {opening === null ? (
+          <p>{target === null ? "The motor fires no charge." : "Every flight lands before it opens."}</p>
+        ) : (
+          <>
+            <p>
+              9 in 10 open below <b>{opening.below}</b>
+            </p>
+            <p>
+              9 in 10 open above <b>{opening.above}</b>
+            </p>
+            <p className="plan-when">{opening.when}</p>
+          </>
+        )}
+        {target !== null && (
+          <p className="quiet">
+            holds {holdsPercent(target.odds.holds)} (least {holdsPercent(data.limits.leastHolds)})
+          </p>
+        )}
+      </div>
+      <div className="plan-says">
+        <Button className="plan-link" onPress={() => goToSection("checks")}>
+          <b>{checks.head}</b>
+        </Button>
+        {checks.first !== "" && <p className="quiet">{checks.first}</p>}
+        <p className="quiet">{checks.rest}</p>
+        <Standing answer={answer} documents={documents} age={age} />
+      </div>
+      <p className="hidden" role="status">
+        {settling
+          ? ""
+          : `${lead}. ${detail}. ${target === null ? "" : `${percent(target.odds.clean)} clean.`} ${checks.head}.`}
+      </p>
+    </>
+  );
+}
+
+/** Outcomes other than clean, as whole numbers of 100. */
+function othersWords(odds: Parameters<typeof oddsWords>[0]): string {
+  return oddsWords({ ...odds, clean: 0 });
+}
+
+/** Why the answer is not quite that of now: an error in a field, an old reading, computing that failed. */
+function Standing({ answer, age }: Pick<AnswerBarProps, "answer" | "documents" | "age">) {
+  const entries = useEntries();
+  const { issues, fresh, failure } = answer;
+  if (failure !== null) return <p className="plan-warn">{failure}</p>;
+  const [issue] = issues;
+  if (!fresh && issue !== undefined) {
+    const name = entries.find((entry) => entry.path === issue.file)?.name ?? issue.file;
+    return (
+      <p className="plan-warn">
+        With the last right value of {name}: {issue.path}
+      </p>
+    );
+  }
+  return age?.stale === true ? <p className="plan-warn">The wind was read {ageWords(age)}.</p> : null;
+}
+
+/** The line that fills while draws are flown. */
+function Settling({ answer }: Pick<AnswerBarProps, "answer">) {
+  const { progress } = answer;
+  const share = progress === null ? 0 : progress.done / Math.max(1, progress.of);
+  return (
+    <div className="plan-settle" aria-hidden="true">
+      {progress !== null && <span style={{ width: `${(100 * share).toFixed(0)}%` }} />}
+    </div>
+  );
+}

@@ -1,0 +1,71 @@
+import {
+  amountIn,
+  checkLine,
+  type DecisionData,
+  delayWords,
+  type Headline,
+  headline,
+  noDelayWords,
+  type SettingData,
+  timingWords,
+  type UnitSystem,
+} from "@delaywright/documents";
+
+/** The answer in large letters and its second line. */
+export function answerHeadline(data: DecisionData): Pick<Headline, "lead" | "detail"> {
+  if (data.overCut !== null) return { lead: `Now ${delayWords(data.overCut.delay)}`, detail: "cut deeper than meant" };
+  return headline(data) ?? { lead: "No delay", detail: noDelayWords };
+}
+
+/** A limit that figures stay below, rounded up so that it stays true. */
+export function below(value: number, units: UnitSystem): string {
+  const step = units === "metric" ? 1 : 0.3048;
+  return amountIn(Math.ceil(value / step - 1e-9) * step, "speed", units, 0);
+}
+
+/** A height that figures stay above, rounded down so that it stays true. */
+export function above(value: number, units: UnitSystem): string {
+  const step = units === "metric" ? 1 : 0.3048;
+  return amountIn(Math.floor(value / step + 1e-9) * step, "distance", units);
+}
+
+/** How a setting opens, in three short lines; null where every flight lands before it opens. */
+export interface OpeningLines {
+  readonly below: string;
+  readonly above: string;
+  readonly when: string;
+}
+
+export function openingLines(setting: SettingData, units: UnitSystem): OpeningLines | null {
+  const { openingSpeed, openingHeight, secondsFromApogee } = setting;
+  if (openingSpeed.p90 === null || openingHeight.p10 === null) return null;
+  if (secondsFromApogee.p05 === null || secondsFromApogee.p95 === null) return null;
+  return {
+    below: below(openingSpeed.p90, units),
+    above: above(openingHeight.p10, units),
+    when: timingWords(secondsFromApogee.p05, secondsFromApogee.p95),
+  };
+}
+
+/** What the checks say, weightiest first. */
+export interface ChecksWords {
+  readonly head: string;
+  readonly first: string;
+  readonly rest: string;
+}
+
+const say = (count: number, word: string): string =>
+  `${count === 1 ? "One check says" : `${count} checks say`} ${word}`;
+
+export function checksWords({ checks }: DecisionData): ChecksWords {
+  const [stops, looks] = (["stop", "look"] as const).map((verdict) =>
+    checks.filter((check) => check.verdict === verdict),
+  );
+  const within = checks.length - (stops?.length ?? 0) - (looks?.length ?? 0);
+  const weighty = stops !== undefined && stops.length > 0 ? stops : (looks ?? []);
+  const [first] = weighty;
+  if (first === undefined) return { head: "All checks within", first: "", rest: `${within} looked at` };
+  const word = first.verdict;
+  const others = word === "stop" ? `${looks?.length ?? 0} say look` : "none says stop";
+  return { head: say(weighty.length, word), first: checkLine(first).name, rest: `${within} within, ${others}` };
+}

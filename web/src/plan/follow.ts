@@ -1,0 +1,25 @@
+import { go } from "../app/router.js";
+import { REVEAL, revealField } from "../parts/index.js";
+import type { NextAct, SectionId } from "./next-act.js";
+
+/** Goes to a section of the sheet: unfolds it on a phone and puts the reader there. */
+export function goToSection(id: SectionId): void {
+  const place = document.getElementById(id);
+  if (place === null) return;
+  place.dispatchEvent(new CustomEvent(REVEAL, { bubbles: true }));
+  const calm = matchMedia("(prefers-reduced-motion: reduce)").matches;
+  place.scrollIntoView({ block: "start", behavior: calm ? "auto" : "smooth" });
+  const target = place.matches("h2") ? (place.querySelector("button") ?? place) : place;
+  if (!target.hasAttribute("tabindex") && target.tagName !== "BUTTON") target.setAttribute("tabindex", "-1");
+  target.focus({ preventScroll: true });
+}
+
+/** Does the next act: goes to the field or section where it is done. */
+export function follow(act: NextAct, planPath: string): void {
+  if (act.pad === true) {
+    go({ page: "pad", path: planPath });
+    return;
+  }
+  goToSection(act.section);
+  if (act.field !== undefined) revealField(act.field.path, act.field.field);
+}

@@ -1,0 +1,69 @@
+import "./plan-page.css";
+import { addressOf } from "../app/router.js";
+import { usePlanAnswer } from "../compute/index.js";
+import { IssueList } from "../parts/index.js";
+import { type PlanDocuments, usePlanDocuments } from "../standing/plan-documents.js";
+import { useNow } from "../standing/use-now.js";
+import { weatherAge } from "../standing/weather-age.js";
+import { useEntry, useSettings } from "../store/index.js";
+import { AnswerBar } from "./answer-bar.js";
+import { FootBar } from "./foot-bar.js";
+import { nextAct } from "./next-act.js";
+import { PlanHeader } from "./plan-header.js";
+import { Rail } from "./rail.js";
+import { sectionStates } from "./section-state.js";
+import { Sections } from "./sections/sections.js";
+
+/** How often the age of a reading is looked at [ms]. */
+const LOOK_EVERY = 20_000;
+
+/** A plan: one sheet that follows the day, the answer always in view. */
+export function PlanPage({ path }: { readonly path: string }) {
+  const documents = usePlanDocuments(path);
+  return documents === null ? <NoPlan path={path} /> : <PlanSheet path={path} documents={documents} />;
+}
+
+function PlanSheet({ path, documents }: { readonly path: string; readonly documents: PlanDocuments }) {
+  const answer = usePlanAnswer(path);
+  const [{ units }] = useSettings();
+  const now = useNow(LOOK_EVERY);
+  const age = documents.plan.raw === null ? null : weatherAge(documents.plan.raw, now);
+  const { issues, told } = answer;
+  const next = nextAct({ documents, issues, told, age });
+  const states = sectionStates({ documents, issues, told, age, next, units });
+  return (
+    <div className="plan" data-state={answer.progress === null ? "settled" : "settling"}>
+      <PlanHeader plan={documents.plan} />
+      <AnswerBar answer={answer} documents={documents} age={age} next={next} units={units} />
+      <div className="plan-frame">
+        <Rail states={states} />
+        <main className="plan-sheet" id="main" tabIndex={-1}>
+          <Sections documents={documents} answer={answer} states={states} age={age} next={next} units={units} />
+        </main>
+      </div>
+      <FootBar states={states} next={next} plan={documents.plan} />
+    </div>
+  );
+}
+
+/** A plan that is not there, or whose text cannot be read at all. */
+function NoPlan({ path }: { readonly path: string }) {
+  const entry = useEntry(path);
+  const { issues } = usePlanAnswer(path);
+  return (
+    <main className="plan-none" id="main" tabIndex={-1}>
+      <h1>{entry === undefined ? "There is no such plan here" : "This plan cannot be read"}</h1>
+      <p>
+        {entry === undefined
+          ? "It may have been deleted, or it was opened from an address of another device."
+          : "It is kept as it is; nothing was thrown away."}
+      </p>
+      <IssueList issues={issues} />
+      <p>
+        <a className="act" href={addressOf({ page: "bench" })}>
+          To the bench
+        </a>
+      </p>
+    </main>
+  );
+}

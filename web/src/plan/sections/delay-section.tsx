@@ -1,0 +1,140 @@
+import {
+  backUpHead,
+  backUpSentences,
+  choiceSentence,
+  cleanAndHoldsSentence,
+  delayShareSentence,
+  driversSentence,
+  noDelayWords,
+  oddsProviso,
+  restsWords,
+  twoCutsSentence,
+  upperFirst,
+  whySentences,
+} from "@delaywright/documents";
+import type { Told } from "../../compute/index.js";
+import { PlanLimitsForm, PlanSpreadForm } from "../../forms/index.js";
+import { Fold, More, useNarrow } from "../../parts/index.js";
+import { Legend } from "../../pictures/legend.js";
+import { OddsByDelay } from "../../pictures/odds-by-delay.js";
+import { targetOf } from "../../standing/target.js";
+import { answerHeadline } from "../answer-words.js";
+import { DelayPictures } from "./delay-pictures.js";
+import { OverCutWays } from "./over-cut-ways.js";
+import { pictureState, type SectionProps } from "./section-props.js";
+import { SettingsTable } from "./settings-table.js";
+
+/** Which delay, why, on what that rests, and every other delay that can be made. */
+export function DelaySection(props: SectionProps) {
+  const { answer, documents, state } = props;
+  const { told, issues } = answer;
+  const narrow = useNarrow();
+  const { path } = documents.plan;
+  return (
+    <Fold id={state.id} title={state.title} aside={state.aside} mark={state.mark} open>
+      {told === null ? (
+        <p className="lead">The odds come with the first flights.</p>
+      ) : (
+        <Answer {...props} told={told} />
+      )}
+      {narrow && <DelayPictures {...props} />}
+      <More title="What counts as clean, and which odds are enough">
+        <PlanLimitsForm path={path} issues={issues} doubts={told?.data.doubts} />
+      </More>
+      <More title="How far the inputs may be off" aside="one sigma each">
+        <PlanSpreadForm path={path} issues={issues} doubts={told?.data.doubts} />
+      </More>
+    </Fold>
+  );
+}
+
+function Answer(props: SectionProps & { readonly told: Told }) {
+  const { told } = props;
+  const { data } = told;
+  const target = targetOf(data);
+  if (target === null) return <p className="lead">{noDelayWords}</p>;
+  const rests = restsWords(data, target);
+  return (
+    <>
+      <p className="lead">{leadWords(told)}</p>
+      <p className="quiet">Rests on {rests}.</p>
+      <NoneGood {...props} />
+      <BackUp {...props} />
+      {data.overCut !== null && <OverCutWays overCut={data.overCut} />}
+      <h3 className="sheet-part">Odds by delay</h3>
+      <OddsPicture {...props} />
+      <SettingsTable {...props} />
+      <Notes {...props} />
+    </>
+  );
+}
+
+/** The answer as a sentence with its reason. */
+export function leadWords({ data }: Pick<Told, "data">): string {
+  const { lead } = answerHeadline(data);
+  const { why } = whySentences(data);
+  const reason = why === null ? "" : ` ${upperFirst(why.replace(/^Why [^:]*: /, ""))}`;
+  return `${lead}.${reason}`;
+}
+
+function NoneGood({ told }: { readonly told: Told }) {
+  const { noneGood, atTop, helps } = whySentences(told.data);
+  if (noneGood === null && helps === null) return null;
+  return (
+    <div className="sheet-box">
+      {[noneGood, atTop, helps].map((sentence) => sentence !== null && <p key={sentence}>{sentence}</p>)}
+    </div>
+  );
+}
+
+function BackUp({ told }: { readonly told: Told }) {
+  const words = backUpSentences(told.data);
+  if (words === null) return null;
+  return (
+    <div className="sheet-box">
+      <p>
+        <b>{backUpHead}.</b> {words.firesFirst}
+      </p>
+      <p>{words.alone}</p>
+    </div>
+  );
+}
+
+function OddsPicture(props: SectionProps & { readonly told: Told }) {
+  const { told, answer, next, units } = props;
+  const { data, facts, density } = told;
+  const narrow = useNarrow();
+  const target = targetOf(data);
+  const { clock, removedDepth, removed } = facts.element;
+  return (
+    <OddsByDelay
+      withSpeed
+      settings={data.settings}
+      curve={answer.pictures?.curve ?? null}
+      density={density}
+      coast={data.coast}
+      limits={data.limits}
+      chosen={target?.delay ?? null}
+      next={next !== null && next.section === "cut" && next.pad !== true}
+      state={pictureState(props)}
+      cutSoFar={removedDepth > 0 ? removed : null}
+      clock={clock === "ignition" ? { from: "ignition", burnEnd: facts.burnEnd } : { from: "burnout" }}
+      units={units}
+      foot={<Legend pins odds={narrow ? target?.odds : undefined} />}
+    />
+  );
+}
+
+/** What stands under the table: what the columns mean, the cut at home, the flyer's choice, what drives the spread. */
+function Notes({ told }: { readonly told: Told }) {
+  const { data } = told;
+  const notes = [
+    choiceSentence(data),
+    twoCutsSentence(data),
+    driversSentence(data),
+    delayShareSentence(data),
+    cleanAndHoldsSentence(data),
+    oddsProviso,
+  ];
+  return <ul className="sheet-lines quiet">{notes.map((note) => note !== null && <li key={note}>{note}</li>)}</ul>;
+}

@@ -1,0 +1,89 @@
+import { unopenedSentences } from "@delaywright/documents";
+import { Button } from "react-aria-components";
+import { FieldForm, PlanGuideForm, PlanWeatherForm } from "../../forms/index.js";
+import { DocumentField, Fold, More, Section } from "../../parts/index.js";
+import { landingProps } from "../../pictures/from-answer.js";
+import { Landing } from "../../pictures/landing.js";
+import type { PartOfPlan } from "../../standing/plan-documents.js";
+import { ageWords, readNow } from "../../standing/weather-age.js";
+import { setField } from "../../store/index.js";
+import { Caution } from "./caution.js";
+import { landingSentences } from "./landing-words.js";
+import { pictureState, type SectionProps } from "./section-props.js";
+
+/** Where it is flown from, in which weather, and where it comes down. */
+export function FieldSection(props: SectionProps) {
+  const { documents, answer, age, state } = props;
+  const { plan, field } = documents;
+  const { issues, told } = answer;
+  return (
+    <Fold id={state.id} title={state.title} aside={state.aside} mark={state.mark}>
+      <PlanWeatherForm path={plan.path} issues={issues} doubts={told?.data.doubts} />
+      <div className="sheet-read">
+        <p>
+          {age === null
+            ? "No time of the reading is given."
+            : `The weather was read ${ageWords(age)}.${age.stale ? " That is over an hour: read it again." : ""}`}
+        </p>
+        <Button className="act" onPress={() => noteReading(props)}>
+          Read just now
+        </Button>
+      </div>
+      <DocumentField path={plan.path} field="field" label="Field" leftOut="none: sea level, 45 deg" />
+      {field !== null && <FieldParts field={field} {...props} />}
+      <More title="Launch guide" aside={guideWords(plan.raw?.["guide"])}>
+        <PlanGuideForm path={plan.path} issues={issues} doubts={told?.data.doubts} />
+      </More>
+      <Lands {...props} />
+    </Fold>
+  );
+}
+
+function FieldParts({ field, answer }: SectionProps & { readonly field: PartOfPlan }) {
+  const { issues, told } = answer;
+  const wrong = issues.some((issue) => issue.file === field.path && issue.path.startsWith(field.within));
+  return (
+    <More
+      title={`The field: ${field.name}`}
+      aside="elevation, ceiling, edge, keep-off"
+      open={wrong && field.within === ""}
+    >
+      <FieldForm path={field.path} within={field.within} issues={issues} doubts={told?.data.doubts} />
+    </More>
+  );
+}
+
+function noteReading({ documents }: Pick<SectionProps, "documents">): void {
+  const { path, raw } = documents.plan;
+  for (const [name, value] of Object.entries(readNow(raw ?? {}, new Date())))
+    setField(path, name, value, "time of the reading");
+}
+
+function guideWords(guide: unknown): string {
+  const { rail, travel, tilt } = (guide as Readonly<Record<string, unknown>> | undefined) ?? {};
+  const along =
+    typeof rail === "string" ? `rail ${rail}` : typeof travel === "string" ? `travel ${travel}` : "not given";
+  return typeof tilt === "string" && Number.parseFloat(tilt) !== 0 ? `${along}, leaning ${tilt}` : along;
+}
+
+/** Where it lands, opened and unopened, with what must not be under it. */
+function Lands(props: SectionProps) {
+  const { answer, units } = props;
+  const { told, pictures } = answer;
+  if (told === null) return null;
+  return (
+    <Section title="Where it lands" aside="inner line 50 %, outer 95 % of flights" part>
+      <Landing {...landingProps(told.facts, pictures)} units={units} state={pictureState(props)} />
+      {pictures !== null && (
+        <ul className="sheet-lines">
+          {landingSentences(pictures, told.facts.zones).map((sentence) => (
+            <li key={sentence}>{sentence}</li>
+          ))}
+        </ul>
+      )}
+      <h4 className="sheet-part">If nothing opens</h4>
+      <p className="second">{unopenedSentences(told.data).join(" ")}</p>
+      <Caution topics={["late-charge"]} />
+    </Section>
+  );
+}

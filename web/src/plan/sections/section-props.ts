@@ -1,0 +1,30 @@
+import type { UnitSystem } from "@delaywright/documents";
+import type { PlanAnswer } from "../../compute/index.js";
+import type { PlanDocuments } from "../../standing/plan-documents.js";
+import type { WeatherAge } from "../../standing/weather-age.js";
+import type { NextAct } from "../next-act.js";
+import type { SectionState } from "../section-state.js";
+
+/** What all sections of a plan are drawn from. */
+export interface SectionsProps {
+  readonly documents: PlanDocuments;
+  readonly answer: PlanAnswer;
+  readonly states: readonly SectionState[];
+  readonly age: WeatherAge | null;
+  readonly next: NextAct | null;
+  readonly units: UnitSystem;
+}
+
+/** What one section is drawn from. */
+export interface SectionProps extends Omit<SectionsProps, "states"> {
+  readonly state: SectionState;
+}
+
+/** How far the figures of a picture are to be trusted. */
+export type PictureState = "settling" | "settled" | "stale";
+
+/** Pictures settle with the answer, and fade with the reading of the wind. */
+export function pictureState({ answer, age }: Pick<SectionProps, "answer" | "age">): PictureState {
+  if (answer.progress !== null) return "settling";
+  return age?.stale === true ? "stale" : "settled";
+}

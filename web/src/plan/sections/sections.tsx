@@ -1,0 +1,59 @@
+import "./sections.css";
+import "./cut.css";
+import "./tables.css";
+import { basisLines } from "@delaywright/documents";
+import type { ComponentType } from "react";
+import { useNarrow } from "../../parts/index.js";
+import type { SectionId } from "../next-act.js";
+import { ChecksSection } from "./checks-section.js";
+import { CutSection } from "./cut-section.js";
+import { DelayPictures } from "./delay-pictures.js";
+import { DelaySection } from "./delay-section.js";
+import { FieldSection } from "./field-section.js";
+import { MotorSection } from "./motor-section.js";
+import { PackingSection } from "./packing-section.js";
+import { RocketSection } from "./rocket-section.js";
+import type { SectionProps, SectionsProps } from "./section-props.js";
+
+const measured: readonly (readonly [SectionId, ComponentType<SectionProps>])[] = [
+  ["rocket", RocketSection],
+  ["motor", MotorSection],
+  ["field", FieldSection],
+];
+const follows: readonly (readonly [SectionId, ComponentType<SectionProps>])[] = [
+  ["delay", DelaySection],
+  ["cut", CutSection],
+];
+const last: readonly (readonly [SectionId, ComponentType<SectionProps>])[] = [
+  ["packing", PackingSection],
+  ["checks", ChecksSection],
+];
+
+/** The sections of a plan: what was measured beside what follows from it, then the way down and the checks. */
+export function Sections({ states, ...props }: SectionsProps) {
+  const narrow = useNarrow();
+  const draw = (list: typeof measured) =>
+    list.map(([id, Part]) => {
+      const state = states.find((each) => each.id === id);
+      return state === undefined ? null : <Part key={id} {...props} state={state} />;
+    });
+  const delay = states.find(({ id }) => id === "delay");
+  const { told } = props.answer;
+  return (
+    <>
+      {told !== null && (
+        <div className="print-only sheet-basis">
+          {basisLines(told.data).map((line) => (
+            <p key={line}>{line}</p>
+          ))}
+        </div>
+      )}
+      <div className="sheet-columns">
+        <div className="sheet-column">{draw(measured)}</div>
+        <div className="sheet-column">{draw(follows)}</div>
+        {!narrow && delay !== undefined && <DelayPictures {...props} state={delay} />}
+        {draw(last)}
+      </div>
+    </>
+  );
+}

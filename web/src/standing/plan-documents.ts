@@ -1,0 +1,68 @@
+import type { Raw } from "@delaywright/documents";
+import { type Entry, useEntries } from "../store/index.js";
+
+/** A document of a plan: in the library, or inside the plan itself. */
+export interface PartOfPlan {
+  /** File in which it stands. */
+  readonly path: string;
+  /** Field at which it stands inside that file; empty for a file of its own. */
+  readonly within: string;
+  readonly name: string;
+  readonly raw: Raw;
+}
+
+/** The documents of a plan, as far as they are there. */
+export interface PlanDocuments {
+  readonly plan: Entry;
+  readonly rocket: PartOfPlan | null;
+  /** The motor type, also where a motor in hand is chosen. */
+  readonly motor: PartOfPlan | null;
+  readonly inHand: PartOfPlan | null;
+  readonly tool: PartOfPlan | null;
+  readonly field: PartOfPlan | null;
+}
+
+/** A field of a part of a plan, as its file names it. */
+export function fieldWithin({ within }: Pick<PartOfPlan, "within">, field: string): string {
+  return within === "" ? field : `${within}.${field}`;
+}
+
+function isRaw(value: unknown): value is Raw {
+  return typeof value === "object" && value !== null && !Array.isArray(value);
+}
+
+function partAt(parent: PartOfPlan, field: string, entries: readonly Entry[]): PartOfPlan | null {
+  const value = parent.raw[field];
+  if (isRaw(value)) {
+    return { path: parent.path, within: fieldWithin(parent, field), name: String(value["name"] ?? ""), raw: value };
+  }
+  const entry = entries.find((each) => each.path === value);
+  return entry?.raw == null ? null : { path: entry.path, within: "", name: entry.name, raw: entry.raw };
+}
+
+/**
+ * Finds the documents that a plan refers to.
+ *
+ * @param path of the plan
+ * @returns null where there is no such plan, or where it cannot be read at all
+ */
+export function documentsOf(path: string, entries: readonly Entry[]): PlanDocuments | null {
+  const plan = entries.find((entry) => entry.path === path);
+  if (plan?.raw == null || plan.kind !== "plan") return null;
+  const root: PartOfPlan = { path, within: "", name: plan.name, raw: plan.raw };
+  const named = partAt(root, "motor", entries);
+  const inHand = named?.raw["kind"] === "motor-in-hand" ? named : null;
+  return {
+    plan,
+    rocket: partAt(root, "rocket", entries),
+    motor: inHand === null ? named : partAt(inHand, "type", entries),
+    inHand,
+    tool: partAt(root, "tool", entries),
+    field: partAt(root, "field", entries),
+  };
+}
+
+/** As `documentsOf`, kept up to date. */
+export function usePlanDocuments(path: string): PlanDocuments | null {
+  return documentsOf(path, useEntries());
+}

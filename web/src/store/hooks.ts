@@ -1,0 +1,45 @@
+import type { Kind } from "@delaywright/documents";
+import { useCallback, useSyncExternalStore } from "react";
+import type { Entry } from "./entry.js";
+import type { Step } from "./history.js";
+import type { Persistence } from "./persistence.js";
+import type { Saving } from "./saving.js";
+import type { Settings } from "./settings.js";
+import { store } from "./the-store.js";
+import type { Watched } from "./watched.js";
+
+function useWatched<Value>({ subscribe, get }: Watched<Value>): Value {
+  return useSyncExternalStore(subscribe, get);
+}
+
+/** All documents, or those of a kind, sorted by name; the same list until one of them changes. */
+export function useEntries(kind?: Kind): readonly Entry[] {
+  return useSyncExternalStore(store.memory.subscribe, () => store.memory.list(kind));
+}
+
+/** One document; undefined where there is none of that path. */
+export function useEntry(path: string): Entry | undefined {
+  return useSyncExternalStore(store.memory.subscribe, () => store.memory.get(path));
+}
+
+/** What undo and redo would do next. */
+export function useHistory(): { readonly undo: Step | null; readonly redo: Step | null } {
+  return useWatched(store.steps);
+}
+
+/** Whether everything is kept. */
+export function useSaving(): Saving {
+  return useWatched(store.keeper.saving);
+}
+
+/** Whether the browser promised to keep what is stored. */
+export function usePersistence(): Persistence {
+  return useWatched(store.persistence.watched);
+}
+
+/** What the flyer chose for the app, and how to choose otherwise. */
+export function useSettings(): readonly [Settings, (patch: Partial<Settings>) => void] {
+  const settings = useWatched(store.settings.watched);
+  const change = useCallback((patch: Partial<Settings>) => void store.settings.change(patch), []);
+  return [settings, change];
+}

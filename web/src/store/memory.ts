@@ -1,0 +1,62 @@
+import type { Kind } from "@delaywright/documents";
+import type { Entry } from "./entry.js";
+import { Watched } from "./watched.js";
+
+const byName = new Intl.Collator("en", { numeric: true, sensitivity: "base" });
+
+function order(one: Entry, other: Entry): number {
+  return byName.compare(one.name, other.name) || (one.path < other.path ? -1 : 1);
+}
+
+/** All entries as they are now, changed at once and written later. */
+export class Memory {
+  private readonly watched = new Watched<ReadonlyMap<string, Entry>>(new Map());
+  private readonly lists = new Map<Kind | undefined, readonly Entry[]>();
+  private listed: ReadonlyMap<string, Entry> | null = null;
+
+  readonly subscribe = this.watched.subscribe;
+
+  get(path: string): Entry | undefined {
+    return this.watched.get().get(path);
+  }
+
+  paths(): string[] {
+    return [...this.watched.get().keys()];
+  }
+
+  /** Sets entries, undefined takes one away; heard once. */
+  set(changes: ReadonlyMap<string, Entry | undefined>): void {
+    const entries = new Map(this.watched.get());
+    let changed = false;
+    for (const [path, entry] of changes) {
+      if (entries.get(path) === entry) continue;
+      changed = true;
+      if (entry === undefined) entries.delete(path);
+      else entries.set(path, entry);
+    }
+    if (changed) this.watched.set(entries);
+  }
+
+  /** Sorted by name; the same list as before where none of its entries changed. */
+  list(kind?: Kind): readonly Entry[] {
+    const entries = this.watched.get();
+    if (this.listed !== entries) {
+      this.listed = entries;
+      for (const [each, before] of this.lists) this.lists.set(each, kept(before, this.sorted(each)));
+    }
+    const known = this.lists.get(kind);
+    if (known !== undefined) return known;
+    const list = this.sorted(kind);
+    this.lists.set(kind, list);
+    return list;
+  }
+
+  private sorted(kind: Kind | undefined): readonly Entry[] {
+    const all = [...this.watched.get().values()];
+    return (kind === undefined ? all : all.filter((entry) => entry.kind === kind)).sort(order);
+  }
+}
+
+function kept(before: readonly Entry[], now: readonly Entry[]): readonly Entry[] {
+  return before.length === now.length && before.every((entry, index) => entry === now[index]) ? before : now;
+}

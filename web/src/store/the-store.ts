@@ -1,0 +1,145 @@
+import type { FileSource, Kind, Raw } from "@delaywright/documents";
+import { BenchStore, type ChangeOptions } from "./bench-store.js";
+import type { Edit, Entry } from "./entry.js";
+import type { ImportReport, Incoming } from "./exchange.js";
+import type { UndoResult } from "./history.js";
+import type { Settings } from "./settings.js";
+
+/** The bench of this page. */
+export const store = new BenchStore();
+
+let opening: Promise<void> | null = null;
+
+/**
+ * Opens the database, reads everything and keeps it in step from now on.
+ *
+ * Resolves where there is no database too: the bench then works in memory, and `useSaving` says that nothing is kept.
+ */
+export function openStore(): Promise<void> {
+  opening ??= store.open().finally(listen);
+  return opening;
+}
+
+function listen(): void {
+  if (typeof window === "undefined") return;
+  window.addEventListener("beforeunload", (event) => {
+    const { state, unsaved } = store.keeper.saving.get();
+    if (state !== "saved" && unsaved.length > 0) event.preventDefault();
+  });
+  document.addEventListener("focusout", () => store.endMerge());
+  // a page that slept may not have heard of changes
+  document.addEventListener("visibilitychange", () => {
+    if (document.visibilityState === "visible") void store.keeper.lookAgain();
+  });
+}
+
+/**
+ * Changes one field: one step of undo for as long as it is typed in.
+ *
+ * A text or number that is wrong by `checkField` becomes a draft, and the last right value stays; anything else goes into
+ * the document.
+ *
+ * @param path of the document
+ * @param field as an issue names it: `fins[0].root`
+ * @param value undefined takes the field away, and a row out of its list
+ * @param label by which undo names the step
+ */
+export function setField(path: string, field: string, value: unknown, label: string): void {
+  store.setField(path, field, value, label);
+}
+
+/** Changes documents, one step of undo. Changes of one turn, as of one press of a button, are one step in any case. */
+export function changeDocuments(label: string, edits: readonly Edit[], options?: Pick<ChangeOptions, "visit">): void {
+  store.change(label, edits, options);
+}
+
+/**
+ * Adds a document.
+ *
+ * @param wantedName what it calls itself, kept as it is; left out: the name in `raw`, numbered where another has it
+ * @returns its path
+ */
+export function addDocument(kind: Kind, raw: Raw, wantedName?: string): string {
+  return store.add(kind, raw, wantedName);
+}
+
+/** The field was left: what is typed next is another step. Called by itself when the focus moves. */
+export function endMerge(): void {
+  store.endMerge();
+}
+
+/** Takes the last step back. `confirmed`: the flyer was asked where the step asks. */
+export function undo(options?: { readonly confirmed?: boolean }): UndoResult {
+  return store.undo(options);
+}
+
+/** Makes the step again that was last undone. */
+export function redo(): UndoResult {
+  return store.redo();
+}
+
+/** Tries again to write what is not kept. */
+export function retrySaving(): Promise<void> {
+  return store.keeper.write();
+}
+
+/** Everything as the text of one library, drafts and unreadable texts too; from memory, so it works whatever else fails. */
+export function exportEverything(): string {
+  return store.exportEverything();
+}
+
+/** As `exportEverything`, in as many texts as it takes for each to be small enough to be imported: one, but for very large benches. */
+export function exportInParts(): readonly string[] {
+  return store.exportInParts();
+}
+
+/** Documents, with all that they refer to, as the text of one library. */
+export function exportDocuments(paths: readonly string[]): string {
+  return store.exportDocuments(paths);
+}
+
+/** One document as the text of a file of its own. */
+export function rawFile(path: string): string | undefined {
+  return store.rawFile(path);
+}
+
+/** Takes files in, in one step of undo. Documents that are there already are not doubled; nothing that is there is changed. */
+export function importInto(files: readonly Incoming[]): Promise<ImportReport> {
+  return store.importInto(files);
+}
+
+/** Deletes every document, in one step of undo. */
+export function wipe(): Promise<void> {
+  return store.wipe();
+}
+
+/** Puts the worked example on the bench and returns the path of its plan. What is there of it is not doubled. */
+export function installWorkedExample(): string {
+  return store.installExample();
+}
+
+/** The documents as files, for `loadPlan`. */
+export function storeFiles(): FileSource {
+  return store.files();
+}
+
+/** The documents outside of what is drawn: as they are now, and a call after each change. */
+export const documentSource: {
+  readonly entries: () => readonly Entry[];
+  readonly subscribe: (listener: () => void) => () => void;
+} = { entries: () => store.memory.list(), subscribe: store.memory.subscribe };
+
+/** The settings as they are now: before `openStore` those of the last visit, from their mirror. */
+export function settingsNow(): Settings {
+  return store.settings.watched.get();
+}
+
+/** An answer that was kept for a plan; null: none. */
+export function readBrief(plan: string): Promise<unknown> {
+  return store.readBrief(plan);
+}
+
+/** Keeps an answer for a plan. */
+export function keepBrief(plan: string, brief: unknown): Promise<void> {
+  return store.keepBrief(plan, brief);
+}
