@@ -97,7 +97,37 @@ export type { DelayClock, DelayElement, Motor, ThrustCurve } from "./motor/motor
 export { classLimits, motorClass } from "./motor/motor-class.js";
 export { motorMassAt } from "./motor/propellant-mass.js";
 export { prepareThrust } from "./motor/thrust-curve.js";
+export { type BayFindings, bayFindings } from "./packing/bay-findings.js";
 export { canopyData, descentSpeed, fillDistance, fillTime, nominalArea } from "./packing/canopy.js";
+export { type ClusterCount, clusterDescentSpeed, clusterDragFactor } from "./packing/canopy-cluster.js";
+export {
+  type CanopySize,
+  canopyForSpeed,
+  canopySizes,
+  type LandingAim,
+  spillHoleAreaLeft,
+  usualLandingSpeeds,
+} from "./packing/canopy-size.js";
+export {
+  type BaySize,
+  bayVolume,
+  type ChargeCaveat,
+  chargeCaveats,
+  chargeForPressure,
+  endForce,
+  powderGas,
+  pressureForForce,
+  pressureOfCharge,
+  usualPressures,
+} from "./packing/ejection-charge.js";
+export { type HarnessCode, harnessCode, usualHarnessLength, usualHarnessRatios } from "./packing/harness.js";
+export {
+  landingEnergy,
+  landingEnergyLimit,
+  type SectionLanding,
+  sectionLandings,
+  speedForEnergy,
+} from "./packing/landing-energy.js";
 export {
   type GroundPoint,
   insidePolygon,
@@ -107,8 +137,62 @@ export {
   shareOutside,
   type Zone,
 } from "./packing/landing-zone.js";
-export { openingLoad, strengthSpeed } from "./packing/opening-load.js";
+export {
+  judgeMotorCharge,
+  type MotorCharge,
+  type MotorChargeCode,
+  type MotorChargeFinding,
+  type MotorChargeJudgement,
+} from "./packing/motor-charge.js";
+export { type OpeningFinding, type OpeningFindings, openingFindings } from "./packing/opening-findings.js";
+export { type Opening, type OpeningLoad, openingLoad, strengthSpeed } from "./packing/opening-load.js";
+export {
+  type CanopyFindings,
+  defaultPackingOptions,
+  type HarnessFindings,
+  type LandingFindings,
+  type PackingFindings,
+  packingOf,
+  type StaticPortFindings,
+} from "./packing/packing.js";
+export type {
+  EjectionBay,
+  LandingPoint,
+  OpeningPoint,
+  PackingInputs,
+  PackingOptions,
+} from "./packing/packing-inputs.js";
+export { packingIssues } from "./packing/packing-issues.js";
 export type { Canopy, CanopyShape, Recovery } from "./packing/recovery.js";
+export {
+  defaultSeparationMargin,
+  type NeededCharge,
+  neededCharge,
+  type PressureBasis,
+  type Separation,
+  separationOf,
+} from "./packing/separation.js";
+export {
+  type PinCount,
+  type PinLoad,
+  type PinsLoad,
+  type ShearPin,
+  type ShearPinCaveat,
+  shearPin,
+  shearPinCaveats,
+  shearPins,
+  shearPinsLoad,
+} from "./packing/shear-pins.js";
+export { staticPortArea, staticPortDiameter } from "./packing/static-port.js";
+export {
+  type LoadedPart,
+  type OpeningCaveat,
+  type OpeningStrength,
+  openingCaveats,
+  openingStrength,
+  type Rating,
+  weakestOf,
+} from "./packing/weakest-part.js";
 export { type BodyLift, bodyLift, cpWithBodyLift } from "./rocket/body-lift.js";
 export { rocketIssues } from "./rocket/checks.js";
 export { dragBreakdown } from "./rocket/drag/build-up.js";
@@ -134,6 +218,24 @@ export type {
 } from "./rocket/rocket.js";
 export { type ValidityCode, validityLimits, validityWarnings } from "./rocket/validity.js";
 export { withoutMotor } from "./rocket/without-motor.js";
+export { ruleById, rules } from "./rules/all-rules.js";
+export { type AviationClass, type AviationDuty, aviationClass, aviationDuties } from "./rules/aviation-class.js";
+export { checkRules, type RuleFinding, type RuleSet } from "./rules/check-rules.js";
+export { type ClubIssue, type ClubLimit, type ClubRules, clubIssues } from "./rules/club.js";
+export { type DistanceRow, distanceRow, modelSiteDimension, safetyCodeDistances } from "./rules/distances.js";
+export type { Extremes, FactName, RuleFacts } from "./rules/facts.js";
+export type {
+  Basis,
+  ClubIssueCode,
+  DetailCode,
+  Finding,
+  Rule,
+  RuleLimits,
+  RuleSetName,
+  RuleStatus,
+  RuleTerms,
+  RuleVerdict,
+} from "./rules/rule.js";
 export { drawnInputs, inputsWith, uncertainInputCount } from "./spread/drawn-inputs.js";
 export { noSpread } from "./spread/drawn-values.js";
 export { type EnsembleChunk, type EnsembleSpec, joinChunks, prepareEnsemble } from "./spread/ensemble.js";

@@ -1,5 +1,5 @@
 import "./style/tokens.css";
-import "./style/base.css";
+import "./app/base-layer.css";
 import { StrictMode } from "react";
 import { createRoot } from "react-dom/client";
 import { App } from "./app/app.js";

@@ -1,11 +1,8 @@
 import { useEffect, useRef } from "react";
+import { focusHead } from "../chrome/focus-head.js";
 
 /** Longest that a page may take to show its heading [ms]. */
-const PATIENCE = 3000;
-
-function headingOf(): HTMLElement | null {
-  return document.querySelector<HTMLElement>("h1");
-}
+const PATIENCE = 10_000;
 
 /** Puts the reader at the head of a page that was gone to, unless something on it has been gone to already. */
 function arrive(): () => void {
@@ -13,14 +10,7 @@ function arrive(): () => void {
   const until = performance.now() + PATIENCE;
   let frame = 0;
   const look = (): void => {
-    const heading = headingOf();
-    if (heading === null) {
-      if (performance.now() < until) frame = requestAnimationFrame(look);
-      return;
-    }
-    if (document.activeElement !== null && document.activeElement !== document.body) return;
-    heading.setAttribute("tabindex", "-1");
-    heading.focus({ preventScroll: true });
+    if (!focusHead() && performance.now() < until) frame = requestAnimationFrame(look);
   };
   frame = requestAnimationFrame(look);
   return () => cancelAnimationFrame(frame);

@@ -15,7 +15,15 @@ const odds = {
   grounded: 0,
   error: 0.006,
 };
-const setting = { delay: 9, removed: 5, end: "A", spacers: ["ring"], depth: 0.00396875, odds };
+const setting = {
+  firesFirst: null as number | null,
+  delay: 9,
+  removed: 5,
+  end: "A",
+  spacers: ["ring"],
+  depth: 0.00396875,
+  odds,
+};
 const toCut = { ...setting, reachesLeast: true, reachesHolds: true };
 const look = {
   code: "guide-exit-speed",
@@ -70,6 +78,12 @@ describe("cardWords()", () => {
     expect(words({ toCut: null, settings: [] })).toMatchObject({ lead: "No delay", odds: null });
   });
 
+  test("says of a charge behind electronics that its odds are those of opening alone", () => {
+    const behind = words({ settings: [{ ...setting, firesFirst: 0.02 }] });
+    expect(behind).toMatchObject({ oddsNote: "alone" });
+    expect(behind.how).toMatch(/^Stands behind the electronics\. Take 5/);
+  });
+
   test("names what says stop before what says look", () => {
     expect(words({ checks: [look] }).check).toMatchObject({ word: "look" });
     const stop = { ...look, verdict: "stop" };
@@ -84,35 +98,42 @@ describe("cardWords()", () => {
     const old = cardWords(data, true, names, { taken: "09:30", minutes: 82, stale: true });
     expect(old).toMatchObject({
       oddsNote: "at 09:30",
-      how: "The wind reading is 82\u202fmin old.",
+      old: "The wind reading is 82\u202fmin old.",
       next: "Next: read the wind",
     });
   });
 });
 
 describe("brokenWords()", () => {
-  const issue = (code: string, path: string): Issue => ({
-    file: "a.rocket.json",
+  const issue = (code: string, path: string, file = "a.rocket.json"): Issue => ({
+    file,
     path,
     code,
     found: code === "missing" ? "nothing" : '"18o mm"',
     accepted: "a length with its unit",
     example: '"180 mm"',
   });
+  const said = (...issues: readonly Issue[]) => brokenWords("p.plan.json", issues, () => "Demo rocket 66");
 
   test("says in one sentence what is wrong and where", () => {
-    expect(
-      brokenWords([issue("unit-unknown", "fins[0].root"), issue("missing", "length")], () => "Demo rocket 66"),
-    ).toEqual({
+    expect(said(issue("unit-unknown", "fins[0].root"), issue("missing", "length"))).toEqual({
       lead: "One thing is wrong",
       why: 'In Demo rocket 66, fins[0].root: this unit is not known: "18o mm" found; a length with its unit is accepted, for example "180 mm".',
       next: "Next: mend it",
+      onlyMissing: false,
     });
   });
 
   test("tells what is only missing from what is wrong", () => {
-    const said = brokenWords([issue("missing", "length"), issue("missing", "nose")], () => "R");
-    expect(said).toMatchObject({ lead: "2 things are missing", next: "Next: enter what is missing" });
+    expect(said(issue("missing", "guide", "p.plan.json"), issue("missing", "nose"))).toEqual({
+      lead: "2 things are missing",
+      why: "Still to be entered: guide, nose of Demo rocket 66.",
+      next: "Next: enter what is missing",
+      onlyMissing: true,
+    });
+    expect(said(..."abcdefg".split("").map((path) => issue("missing", path, "p.plan.json"))).why).toBe(
+      "Still to be entered: a, b, c, d, e and 2 more.",
+    );
   });
 });
 

@@ -28,6 +28,8 @@ export interface CardWords {
   readonly oddsNote: string;
   /** How to cut, or what it means. */
   readonly how: string;
+  /** The reading of the wind is old. */
+  readonly old: string | null;
   /** The weightiest thing to look at. */
   readonly check: { readonly word: "look" | "stop"; readonly words: string } | null;
   readonly next: string;
@@ -64,10 +66,22 @@ function checkOf(data: DecisionData): CardWords["check"] {
   const first = (verdict: "stop" | "look") => data.checks.find((check) => check.verdict === verdict);
   const stop = first("stop");
   if (stop !== undefined) return { word: "stop", words: checkLine(stop).name };
+  const setting = settingOf(data);
+  if (data.overCut !== null && setting !== null && setting.odds.clean < limits.leastClean)
+    return { word: "look", words: `as it is cut, under ${percent(limits.leastClean)}` };
   if (toCut !== null && !toCut.reachesLeast)
     return { word: "look", words: `no cut reaches ${percent(limits.leastClean)}` };
   const look = first("look");
   return look === undefined ? null : { word: "look", words: checkLine(look).name };
+}
+
+/** The motor's charge stands behind electronics: its odds are those of opening alone. */
+function isBackUp(data: DecisionData): boolean {
+  return (settingOf(data)?.firesFirst ?? null) !== null;
+}
+
+function minutesWords(minutes: number): string {
+  return minutes < 100 ? `${minutes}\u202fmin` : `${Math.round(minutes / 60)}\u202fh`;
 }
 
 /** The next step of a plan that has an answer, as the plan's own sheet says it. */
@@ -102,8 +116,9 @@ export function cardWords(data: DecisionData, cutAllowed: boolean, names: PlanNa
     lead,
     past: isCut(data) && data.overCut === null,
     odds: setting === null ? null : percent(setting.odds.clean),
-    oddsNote: stale ? `at ${age.taken}` : "clean",
-    how: stale && age.minutes !== null ? `The wind reading is ${age.minutes}\u202fmin old.` : how,
+    oddsNote: stale ? `at ${age.taken}` : isBackUp(data) ? "alone" : "clean",
+    how: isBackUp(data) ? `Stands behind the electronics. ${upperFirst(how)}` : how,
+    old: stale ? `The wind reading is ${minutesWords(age.minutes)} old.` : null,
     check: checkOf(data),
     next: nextOf(data, cutAllowed, names, age),
   };
@@ -112,26 +127,39 @@ export function cardWords(data: DecisionData, cutAllowed: boolean, names: PlanNa
 /** What a plan says that has no answer. */
 export interface BrokenWords {
   readonly lead: string;
-  /** Where, what was found, what is accepted. */
+  /** Where, what was found, what is accepted; or what is still to be entered. */
   readonly why: string;
   readonly next: string;
+  /** Nothing is wrong: it is only not complete. */
+  readonly onlyMissing: boolean;
 }
+
+/** Most fields that are named as missing. */
+const MOST_NAMED = 5;
 
 /**
  * What a plan says whose documents are wrong or not complete.
  *
+ * @param plan path of the plan
  * @param issues at least one
  * @param nameOf names of documents by path
  */
-export function brokenWords(issues: readonly Issue[], nameOf: (path: string) => string): BrokenWords {
-  const missing = issues.filter((issue) => issue.code === "missing");
-  const [first] = missing.length === issues.length ? missing : issues.filter((issue) => issue.code !== "missing");
-  if (first === undefined) return { lead: "No answer yet", why: "", next: "Next: open it" };
-  const why = `In ${nameOf(first.file)}, ${issueSentence(first)}.`;
-  if (missing.length === issues.length) {
-    const lead = missing.length === 1 ? "One thing is missing" : `${missing.length} things are missing`;
-    return { lead, why, next: "Next: enter what is missing" };
-  }
-  const wrong = issues.length - missing.length;
-  return { lead: wrong === 1 ? "One thing is wrong" : `${wrong} things are wrong`, why, next: "Next: mend it" };
+export function brokenWords(plan: string, issues: readonly Issue[], nameOf: (path: string) => string): BrokenWords {
+  const wrong = issues.filter((issue) => issue.code !== "missing");
+  const [first] = wrong;
+  if (first !== undefined)
+    return {
+      lead: wrong.length === 1 ? "One thing is wrong" : `${wrong.length} things are wrong`,
+      why: `In ${nameOf(first.file)}, ${issueSentence(first)}.`,
+      next: "Next: mend it",
+      onlyMissing: false,
+    };
+  const fields = issues.map(({ file, path }) => (file === plan ? path : `${path} of ${nameOf(file)}`));
+  const more = fields.length > MOST_NAMED ? ` and ${fields.length - MOST_NAMED} more` : "";
+  return {
+    lead: issues.length === 1 ? "One thing is missing" : `${issues.length} things are missing`,
+    why: `Still to be entered: ${fields.slice(0, MOST_NAMED).join(", ")}${more}.`,
+    next: "Next: enter what is missing",
+    onlyMissing: true,
+  };
 }

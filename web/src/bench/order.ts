@@ -13,6 +13,10 @@ const groups = (plan: Placed, today: string): number => {
   return plan.day > today ? 2 : 3;
 };
 
+function newestFirst(a: Placed, b: Placed): number {
+  return b.changed - a.changed || a.path.localeCompare(b.path);
+}
+
 /**
  * The order of plans: today's, those without a day, those to come with the next first, those that are past with the last first.
  * Within a day the one that was changed last stands first.
@@ -25,16 +29,13 @@ export function inOrder<Plan extends Placed>(plans: readonly Plan[], today: stri
     if (one !== other) return one - other;
     const days = (a.day ?? "").localeCompare(b.day ?? "");
     if (days !== 0) return one === 3 ? -days : days;
-    return b.changed - a.changed || a.path.localeCompare(b.path);
+    return newestFirst(a, b);
   });
 }
 
 /** The one plan whose next step stands out: of today's the one changed last, else the one changed last at all. */
 export function foremost(plans: readonly Placed[], today: string): string | null {
   const todays = plans.filter(({ day }) => day === today);
-  const among = todays.length > 0 ? todays : plans;
-  return (
-    among.reduce<Placed | null>((last, plan) => (last === null || plan.changed > last.changed ? plan : last), null)
-      ?.path ?? null
-  );
+  const [first] = [...(todays.length > 0 ? todays : plans)].sort(newestFirst);
+  return first?.path ?? null;
 }

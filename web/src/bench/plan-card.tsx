@@ -1,12 +1,11 @@
-import { delayNumber, type Raw } from "@delaywright/documents";
+import type { Raw } from "@delaywright/documents";
 import { addressOf } from "../app/router.js";
 import { dayWords } from "../chrome/day.js";
-import { type Brief, type Told, useBrief } from "../compute/index.js";
-import { Verdict } from "../parts/index.js";
-import { Thumbnail } from "../pictures/thumbnail.js";
+import { useBrief } from "../compute/index.js";
 import { type Entry, useEntries } from "../store/index.js";
+import { AnswerBody, BrokenBody, WaitingBody } from "./card-body.js";
 import { CardMenu } from "./card-menu.js";
-import { brokenWords, cardWords, settingOf, TO_THE_PAD } from "./card-words.js";
+import { brokenWords, cardWords, TO_THE_PAD } from "./card-words.js";
 import { type PlanNames, planNames } from "./plan-names.js";
 import { isExample } from "./start-panel.js";
 import { windAge } from "./wind-age.js";
@@ -26,12 +25,11 @@ export function PlanCard({ plan, raw, now, isNext, say }: PlanCardProps) {
   const entries = useEntries();
   const brief = useBrief(plan.path);
   const names = planNames(raw, entries);
-  const broken = brief.state === "wrong";
   const id = `plan-${encodeURIComponent(plan.path)}`;
-  const example = isExample(plan);
   const aside = [dayWords(raw["date"], now) ?? "no day yet", names.field].filter((word) => word !== null).join(", ");
+  const { body, next, wrong } = contentOf();
   return (
-    <article className={broken ? "bench-card broken" : "bench-card"} aria-labelledby={id}>
+    <article className={wrong ? "bench-card broken" : "bench-card"} aria-labelledby={id}>
       <h2>
         <a id={id} href={addressOf({ page: "plan", path: plan.path })}>
           {plan.name}
@@ -40,15 +38,45 @@ export function PlanCard({ plan, raw, now, isNext, say }: PlanCardProps) {
       </h2>
       <p className="bench-made">
         {madeWords(names)}
-        {example && <b className="bench-example">invented example</b>}
+        {isExample(plan) && <b className="bench-example">invented example</b>}
       </p>
-      {broken ? (
-        <Broken brief={brief} plan={plan} isNext={isNext} say={say} />
-      ) : (
-        <Answer brief={brief} plan={plan} raw={raw} names={names} now={now} isNext={isNext} say={say} />
-      )}
+      {body}
+      <div className="bench-do">
+        <a
+          className={isNext ? "next-act" : "act"}
+          href={addressOf({ page: next === TO_THE_PAD ? "pad" : "plan", path: plan.path })}
+        >
+          <span>
+            {next}
+            <span className="hidden">, {plan.name}</span>
+          </span>
+        </a>
+        <CardMenu entry={plan} say={say} />
+      </div>
     </article>
   );
+
+  function contentOf() {
+    const { state, told, issues, failure } = brief;
+    if (state === "wrong") {
+      const nameOf = (path: string) => entries.find((entry) => entry.path === path)?.name ?? path;
+      const words = brokenWords(plan.path, issues, nameOf);
+      return { body: <BrokenBody words={words} />, next: words.next, wrong: !words.onlyMissing };
+    }
+    if (told === null) return { body: <WaitingBody failure={failure} />, next: "Next: open it", wrong: false };
+    const age = windAge(raw, now);
+    const words = cardWords(told.data, told.facts.cutAllowed, names, age);
+    const body = (
+      <AnswerBody
+        told={told}
+        words={words}
+        settling={state === "waiting"}
+        stale={age?.stale === true}
+        failure={failure}
+      />
+    );
+    return { body, next: words.next, wrong: false };
+  }
 }
 
 function madeWords({ rocket, motor, inHand }: PlanNames): string {
@@ -56,106 +84,4 @@ function madeWords({ rocket, motor, inHand }: PlanNames): string {
   return [rocket ?? "no rocket yet", motor ?? "no motor yet", inHand ?? (motor === null ? null : "none in hand")]
     .filter((word) => word !== null)
     .join(", ");
-}
-
-interface BodyProps {
-  readonly brief: Brief;
-  readonly plan: Entry;
-  readonly isNext: boolean;
-  readonly say: (word: string) => void;
-}
-
-/** Documents that are wrong or not complete. */
-function Broken({ brief, plan, isNext, say }: BodyProps) {
-  const entries = useEntries();
-  const nameOf = (path: string) => entries.find((entry) => entry.path === path)?.name ?? path;
-  const { lead, why, next } = brokenWords(brief.issues, nameOf);
-  return (
-    <>
-      <p className="bench-lead">{lead}</p>
-      <p className="bench-why">{why}</p>
-      <p className="bench-why">The plan is kept as it is; nothing was thrown away.</p>
-      <Do plan={plan} next={next} isNext={isNext} say={say} />
-    </>
-  );
-}
-
-function Answer({
-  brief,
-  plan,
-  raw,
-  names,
-  now,
-  isNext,
-  say,
-}: BodyProps & { readonly raw: Raw; readonly names: PlanNames; readonly now: Date }) {
-  const { told, state, failure } = brief;
-  if (told === null)
-    return (
-      <>
-        <div className="bench-answer settling">
-          <b>{failure === null ? "Cut to …" : "No answer"}</b>
-          <span>
-            <b>…</b> clean
-          </span>
-        </div>
-        <Thumbnail settings={[]} least={0.8} chosen={null} />
-        <p className="bench-how">{failure ?? "flying the first draws"}</p>
-        <Do plan={plan} next="Next: open it" isNext={isNext} say={say} />
-      </>
-    );
-  const age = windAge(raw, now);
-  const words = cardWords(told.data, told.facts.cutAllowed, names, age);
-  const settling = state === "waiting";
-  const quiet = [settling && "settling", words.past && "past", age?.stale && "stale"].filter(Boolean).join(" ");
-  return (
-    <>
-      <div className={`bench-answer ${quiet}`}>
-        <b>{words.lead}</b>
-        {words.odds !== null && (
-          <span>
-            <b>{words.odds}</b> {words.oddsNote}
-          </span>
-        )}
-      </div>
-      <Notches told={told} stale={age?.stale === true} />
-      <p className="bench-how">{failure ?? words.how}</p>
-      {words.check !== null && (
-        <p className="bench-check">
-          <Verdict word={words.check.word} /> {words.check.words}
-        </p>
-      )}
-      <Do plan={plan} next={words.next} isNext={isNext} say={say} />
-    </>
-  );
-}
-
-function Notches({ told, stale }: { readonly told: Told; readonly stale: boolean }) {
-  const { data, density } = told;
-  const setting = settingOf(data);
-  const near = data.settings.filter(({ delay }) => delayNumber(delay) === delayNumber(setting?.delay ?? -1));
-  const own = setting === null || near.length > 0 ? [] : [setting];
-  return (
-    <Thumbnail
-      settings={[...data.settings, ...own]}
-      least={data.limits.leastClean}
-      chosen={setting?.delay ?? null}
-      density={density}
-      coast={data.coast}
-      stale={stale}
-    />
-  );
-}
-
-function Do({ plan, next, isNext, say }: Omit<BodyProps, "brief"> & { readonly next: string }) {
-  const page = next === TO_THE_PAD ? "pad" : "plan";
-  return (
-    <div className="bench-do">
-      <a className={isNext ? "next-act" : "act"} href={addressOf({ page, path: plan.path })}>
-        {next}
-        <span className="hidden">, {plan.name}</span>
-      </a>
-      <CardMenu entry={plan} say={say} />
-    </div>
-  );
 }

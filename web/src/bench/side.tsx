@@ -4,6 +4,7 @@ import { ExportAct } from "../exchange/export-act.js";
 import { useUpdate } from "../offline/update.js";
 import { type Entry, usePersistence, useSettings } from "../store/index.js";
 import { exportedWords, promiseWords } from "./back-up-words.js";
+import { WipeAct } from "./wipe-act.js";
 
 interface SideProps {
   readonly entries: readonly Entry[];
@@ -47,6 +48,7 @@ export function Side({ entries, now }: SideProps) {
           <a className="act" href={addressOf({ page: "import" })}>
             Import
           </a>
+          {entries.length > 0 && <WipeAct count={entries.length} exported={exportedWords(lastExport, now.getTime())} />}
         </div>
       </section>
     </aside>

@@ -1,5 +1,6 @@
 import { Button } from "react-aria-components";
 import { addressOf, go } from "../app/router.js";
+import { More, useNarrow } from "../parts/index.js";
 import { type Entry, installWorkedExample } from "../store/index.js";
 
 const needs: readonly (readonly [string, string])[] = [
@@ -24,18 +25,18 @@ interface StartPanelProps {
 
 /** What to have at hand, and the ways in, before there is a plan of one's own. */
 export function StartPanel({ onNew, isNext, alone }: StartPanelProps) {
+  const narrow = useNarrow();
   return (
     <section className={alone ? "bench-start alone" : "bench-start"} aria-labelledby="bench-start">
       <h2 id="bench-start">Start with a rocket and a motor</h2>
       <p>The delay to cut and its odds appear as you type. It all works without a network.</p>
-      <dl>
-        {needs.map(([name, words]) => (
-          <div key={name}>
-            <dt>{name}</dt>
-            <dd>{words}</dd>
-          </div>
-        ))}
-      </dl>
+      {narrow ? (
+        <More title="What to have at hand">
+          <Needs />
+        </More>
+      ) : (
+        <Needs />
+      )}
       <div className="bench-start-acts">
         <Button className={isNext ? "next-act" : "act"} onPress={onNew}>
           New plan
@@ -48,5 +49,18 @@ export function StartPanel({ onNew, isNext, alone }: StartPanelProps) {
         </a>
       </div>
     </section>
+  );
+}
+
+function Needs() {
+  return (
+    <dl>
+      {needs.map(([name, words]) => (
+        <div key={name}>
+          <dt>{name}</dt>
+          <dd>{words}</dd>
+        </div>
+      ))}
+    </dl>
   );
 }

@@ -8,8 +8,8 @@ const STALE_AFTER = 60;
 export interface WindAge {
   /** Time of day as typed: `10:40`. */
   readonly taken: string;
-  /** Since then, on the plan's own day; null on any other. */
-  readonly minutes: number | null;
+  /** Since then. */
+  readonly minutes: number;
   readonly stale: boolean;
 }
 

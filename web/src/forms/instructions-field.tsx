@@ -24,7 +24,6 @@ export function InstructionsField({ path, base }: InstructionsFieldProps) {
         path={path}
         field={joinField(at, "allowCutting")}
         label="The motor's printed instructions allow shortening the delay"
-        along={{ kind: "adjustable" }}
       />
       {(found?.allowCutting === true || found?.tool !== undefined) && (
         <TextField

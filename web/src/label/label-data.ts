@@ -57,7 +57,7 @@ export interface LabelWords {
   readonly made: string | null;
   /** `Cut to 9 s`, `Not cut: 14 s`. */
   readonly delay: string;
-  /** `5 s out, 4.0 mm (5/32 in)`. */
+  /** `4.0 mm (5/32 in) out`. */
   readonly removed: string | null;
   readonly before: string | null;
   readonly after: string | null;
@@ -91,7 +91,7 @@ export function labelWords(inHand: Raw, type: Raw | null, tool: Raw | null): Lab
   return {
     ...head,
     delay: delay === null || delay < 0 ? "Cut: delay not known" : `Cut to ${delayWords(delay)}`,
-    removed: means?.removed == null ? null : `${depthWords(means.removed)} taken out`,
+    removed: means?.removed == null ? null : `${depthWords(means.removed)} out`,
     before,
     after,
     when,

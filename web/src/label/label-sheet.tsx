@@ -1,5 +1,4 @@
 import { useId } from "react";
-import { momentWords } from "../chrome/day.js";
 import type { LabelWords } from "./label-data.js";
 import type { CodePath } from "./qr.js";
 
@@ -20,18 +19,26 @@ export function LabelSheet({ words, code, paper }: LabelSheetProps) {
         <p className="label-motor">
           <b>{name}</b> {motor}
         </p>
-        <p>{marked.filter((word) => word !== null).join(", ")}</p>
+        <p>
+          {marked
+            .filter((word) => word !== null)
+            .map((word) => (
+              <span key={word} className="label-mark">
+                {word}{" "}
+              </span>
+            ))}
+        </p>
         <p className="label-delay">{delay}</p>
         {removed !== null && <p>{removed}</p>}
         {before !== null && after !== null && (
           <p>
-            depth {before} before, {after} after
+            from {before} to {after}
           </p>
         )}
-        {when !== null && <p>read {momentWords(when)}</p>}
-        <p className="label-never">Do not lengthen: what is cut stays cut.</p>
+        {when !== null && <p>read {when.replace("T", " ")}</p>}
       </div>
       {code !== null && <Code code={code} name={name} />}
+      <p className="label-never">Do not lengthen: what is cut stays cut.</p>
     </section>
   );
 }

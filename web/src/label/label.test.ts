@@ -93,7 +93,7 @@ describe("labelWords()", () => {
       lot: "L-17 Ä",
       made: "2025-03",
       delay: "Cut to 9\u00a0s",
-      removed: "4.0\u00a0mm (5/32\u00a0in) taken out",
+      removed: "4.0\u00a0mm (5/32\u00a0in) out",
       before: "22.2 mm",
       after: "26.16875 mm",
       when: "2026-05-02T10:12",

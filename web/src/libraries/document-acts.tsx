@@ -2,6 +2,7 @@ import { useState } from "react";
 import { Button } from "react-aria-components";
 import { addressOf, go, type Shelf } from "../app/router.js";
 import { copyOf } from "../chrome/copy.js";
+import { shelfOf } from "../chrome/shelf-titles.js";
 import { exportOne } from "../exchange/export-bench.js";
 import { ConfirmDialog } from "../parts/index.js";
 import { addDocument, changeDocuments, type Entry } from "../store/index.js";
@@ -43,7 +44,7 @@ export function DocumentActs({ shelf, entry, users }: DocumentActsProps) {
         back="Keep it"
         onAct={() => {
           changeDocuments(`deletion of ${name}`, [{ path, remove: true }]);
-          go({ page: "shelf", shelf });
+          go(shelfOf(entry) === null ? { page: "bench" } : { page: "shelf", shelf });
         }}
         onClose={() => setAsks(false)}
       >

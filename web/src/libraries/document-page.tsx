@@ -1,8 +1,9 @@
 import "./libraries.css";
+import { issueSentence } from "@delaywright/documents";
 import { useState } from "react";
 import { addressOf, type Shelf } from "../app/router.js";
 import { PageTop } from "../chrome/page-top.js";
-import { shelfTitles } from "../chrome/shelf-titles.js";
+import { kindOfShelf, shelfOf, shelfTitles } from "../chrome/shelf-titles.js";
 import { FieldForm, FlyerForm, MotorForm, MotorInHandForm, RocketForm, ToolForm } from "../forms/index.js";
 import { IssueList } from "../parts/index.js";
 import { type Entry, useEntries, useEntry } from "../store/index.js";
@@ -22,17 +23,22 @@ interface DocumentPageProps {
 /** One document of a library: its form, its picture, what is wrong with it, what uses it. */
 export function DocumentPage({ shelf, path }: DocumentPageProps) {
   const entry = useEntry(path);
-  const back = { href: addressOf({ page: "shelf", shelf }), word: shelfTitles[shelf] };
   if (entry === undefined)
     return (
       <div className="page">
-        <PageTop title="There is no such document here" back={back} />
+        <PageTop title="There is no such document here" back={backTo(shelf)} />
         <main className="page-panel" id="main" tabIndex={-1}>
           <p>It may have been deleted, or the address is of another device. Undo brings back what was just deleted.</p>
         </main>
       </div>
     );
   return <Sheet key={path} shelf={shelf} entry={entry} />;
+}
+
+/** The library of a document; plans lie on the bench. */
+function backTo(shelf: Shelf | null): { readonly href: string; readonly word: string } {
+  if (shelf === null) return { href: addressOf({ page: "bench" }), word: "Bench" };
+  return { href: addressOf({ page: "shelf", shelf }), word: shelfTitles[shelf] };
 }
 
 function Sheet({ shelf, entry }: { readonly shelf: Shelf; readonly entry: Entry }) {
@@ -43,7 +49,7 @@ function Sheet({ shelf, entry }: { readonly shelf: Shelf; readonly entry: Entry 
   const text = asText || entry.raw === null || entry.text !== null;
   return (
     <div className="page">
-      <PageTop title={entry.name} back={{ href: addressOf({ page: "shelf", shelf }), word: shelfTitles[shelf] }}>
+      <PageTop title={entry.name} back={backTo(shelfOf(entry))}>
         <DocumentActs shelf={shelf} entry={entry} users={users} />
       </PageTop>
       <main className="document" id="main" tabIndex={-1}>
@@ -54,16 +60,21 @@ function Sheet({ shelf, entry }: { readonly shelf: Shelf; readonly entry: Entry 
                 <b>{issues.length === 1 ? "One thing is" : `${issues.length} things are`} wrong or missing.</b> What you
                 typed is kept as it is.
               </p>
-              <IssueList issues={issues} />
+              {entry.kind === null ? (
+                issues.map((issue) => <p key={`${issue.path} ${issue.code}`}>{issueSentence(issue)}</p>)
+              ) : (
+                <IssueList issues={issues} />
+              )}
             </section>
           )}
           {text && <DocumentText entry={entry} />}
+          {entry.kind !== null && <h2 className="hidden">What is entered</h2>}
           <Form entry={entry} />
         </div>
         <div className="document-beside">
           <DocumentPictures entry={entry} users={users} />
           {entry.kind === "motor-in-hand" && entry.raw !== null && <Readings raw={entry.raw} path={entry.path} />}
-          <UsedBy users={users} />
+          {kindOfShelf(shelf) !== undefined && <UsedBy users={users} />}
         </div>
       </main>
     </div>

@@ -19,7 +19,8 @@ export function ShelfPage({ shelf }: { readonly shelf: Shelf }) {
   const [sought, setSought] = useState("");
   const own = entries.filter((entry) => shelfOf(entry) === shelf);
   const nameOf = (path: string) => entries.find((entry) => entry.path === path)?.name ?? null;
-  const lines = own.map((entry) => ({ entry, facts: entry.raw === null ? "" : factsOf(shelf, entry.raw, nameOf) }));
+  const names = own.map(({ name }) => name);
+  const lines = own.map((entry) => ({ entry, facts: factsWords(shelf, entry, nameOf, names) }));
   const wanted = sought.trim().toLowerCase();
   const shown = lines.filter(({ entry, facts }) => `${entry.name} ${facts}`.toLowerCase().includes(wanted));
   const kind = kindOfShelf(shelf);
@@ -59,6 +60,18 @@ export function ShelfPage({ shelf }: { readonly shelf: Shelf }) {
       </main>
     </div>
   );
+}
+
+/** What tells a document from the others; its file where the name does not. */
+function factsWords(
+  shelf: Shelf,
+  { name, path, raw }: Entry,
+  nameOf: (path: string) => string | null,
+  names: readonly string[],
+): string {
+  const facts = raw === null ? "" : factsOf(shelf, raw, nameOf);
+  const alone = names.indexOf(name) === names.lastIndexOf(name);
+  return alone ? facts : [facts, path].filter((word) => word !== "").join(", ");
 }
 
 function ShelfLine({ shelf, entry, facts }: { readonly shelf: Shelf; readonly entry: Entry; readonly facts: string }) {

@@ -1,5 +1,5 @@
-import { useSyncExternalStore } from "react";
 import { registerSW } from "virtual:pwa-register";
+import { useSyncExternalStore } from "react";
 
 /** Whether a newer version of the app waits to be taken, and whether this one works without a network. */
 export interface UpdateState {

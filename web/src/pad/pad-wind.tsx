@@ -3,7 +3,7 @@ import type { ReactNode } from "react";
 import { Button } from "react-aria-components";
 import type { PlanWindow, Told } from "../compute/index.js";
 import { WindGauge } from "../pictures/wind-gauge.js";
-import { ageWords, readNow, type WeatherAge } from "../standing/weather-age.js";
+import { ageWords, readNow, readWords, type WeatherAge } from "../standing/weather-age.js";
 import { windDoubt } from "../standing/wind-doubt.js";
 import { type Entry, setField } from "../store/index.js";
 import { edgeOf } from "./pad-words.js";
@@ -39,18 +39,22 @@ export function PadWind({ told, window, age, plan, units }: PadWindProps) {
   return (
     <>
       <div className="pad-gauge">
-        <WindGauge
-          now={wind.speed}
-          doubt={windDoubt(plan.raw, wind.speed)}
-          edge={edge?.wind ?? null}
-          max={Math.max(8, ...(window?.winds ?? []))}
-          units={units}
-          stale={stale && age !== null ? ageWords(age) : null}
-        />
+        {edge === null ? (
+          <p>The edge follows: other winds are being flown.</p>
+        ) : (
+          <WindGauge
+            now={wind.speed}
+            doubt={windDoubt(plan.raw, wind.speed)}
+            edge={edge.wind}
+            max={Math.max(8, ...(window?.winds ?? []))}
+            units={units}
+            stale={stale && age !== null ? ageWords(age) : null}
+          />
+        )}
       </div>
       <Stepper label="Wind" less="Less wind" more="More wind" onLess={step(-1)} onMore={step(1)}>
         <b className={stale ? "old" : ""}>{String(weather["wind"] ?? "calm")}</b>
-        {age === null ? "no time of the reading" : `read ${ageWords(age)}`}
+        {age === null ? "no time of the reading" : `read ${readWords(age)}`}
       </Stepper>
       <Stepper
         label="Where the wind comes from"

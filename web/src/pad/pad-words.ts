@@ -14,6 +14,7 @@ import {
 } from "@delaywright/documents";
 import type { PlanWindow, Told } from "../compute/index.js";
 import { timeOf } from "../standing/motor-cut.js";
+import { badWords } from "../standing/outcome-words.js";
 import { targetOf } from "../standing/target.js";
 import { ageWords, type WeatherAge } from "../standing/weather-age.js";
 
@@ -77,22 +78,6 @@ function windBound(speed: number, units: UnitSystem): string {
 function goodWords(edge: Edge | null, units: UnitSystem): string {
   if (edge === null || edge.wind === null) return "Yes";
   return edge.beyond ? `Yes, past ${windBound(edge.wind, units)}` : `Yes, to ${windBound(edge.wind, units)}`;
-}
-
-/** Outcomes other than clean, the likeliest first: `late fast 20, lean fast 5`. */
-export function badWords({ odds }: Pick<SettingData, "odds">): string {
-  const parts = [
-    ["early fast", odds.earlyFast],
-    ["late fast", odds.lateFast],
-    ["lean fast", odds.leanFast],
-    ["low", odds.low],
-    ["grounded", odds.grounded],
-  ] as const;
-  return parts
-    .filter(([, share]) => share >= 0.005)
-    .sort((a, b) => b[1] - a[1])
-    .map(([word, share]) => `${word} ${Math.round(100 * share)}`)
-    .join(", ");
 }
 
 function headOf({ told, hand, readAt, units }: PadStanding): Pick<PadWords, "head" | "detail"> {
@@ -194,7 +179,7 @@ function notGood(
   units: UnitSystem,
 ): Pick<PadWords, "answer" | "note" | "act"> {
   const { speed } = facts.wind;
-  const bad = badWords(setting);
+  const bad = badWords(setting.odds);
   const of = bad === "" ? "" : `Of 100: ${bad}.`;
   const holds =
     setting.odds.holds < data.limits.leastHolds

@@ -1,4 +1,5 @@
 import "./popover.css";
+import { GLUE, percent } from "@delaywright/documents";
 import { Button, Dialog, DialogTrigger, Popover } from "react-aria-components";
 
 export interface OddsFigureProps {
@@ -16,19 +17,16 @@ export interface OddsFigureProps {
 
 const NARROW = "\u202f";
 
-/** Whole percent; near the ends it never says that something is certain. */
+/** Whole percent, as the command line says it; near the ends it never says that something is certain. */
 export function percentWords(odds: number): string {
   if (!Number.isFinite(odds)) return "–";
-  const whole = Math.round(100 * odds);
-  if (whole === 100 && odds < 1) return `over 99${NARROW}%`;
-  if (whole === 0 && odds > 0) return `under 1${NARROW}%`;
-  return `${whole}${NARROW}%`;
+  return percent(odds).replaceAll(GLUE, " ").replace(/ %$/, `${NARROW}%`);
 }
 
 function errorWords(error: number): string {
   if (!Number.isFinite(error)) return "The error is not known yet.";
-  const percent = 200 * error;
-  const figure = percent < 0.1 ? "0.1" : percent < 1 ? percent.toFixed(1) : String(Math.round(percent));
+  const points = 200 * error;
+  const figure = points < 0.1 ? "0.1" : points < 1 ? points.toFixed(1) : String(Math.round(points));
   return `Within ${figure}${NARROW}% in 19 of 20 samples.`;
 }
 

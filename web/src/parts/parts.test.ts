@@ -73,7 +73,9 @@ describe("percentWords()", () => {
     expect(percentWords(0.876)).toBe("88\u202f%");
     expect(percentWords(0.9993)).toBe("over 99\u202f%");
     expect(percentWords(0.0004)).toBe("under 1\u202f%");
-    expect([percentWords(1), percentWords(0), percentWords(Number.NaN)]).toEqual(["100\u202f%", "0\u202f%", "–"]);
+    expect([percentWords(1), percentWords(0.992)]).toEqual(["over 99\u202f%", "over 99\u202f%"]);
+    expect([percentWords(0), percentWords(0.008)]).toEqual(["under 1\u202f%", "under 1\u202f%"]);
+    expect(percentWords(Number.NaN)).toBe("–");
   });
 });
 

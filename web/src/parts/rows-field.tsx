@@ -1,6 +1,6 @@
 import "./rows.css";
 import { issueSentence } from "@delaywright/documents";
-import { type ReactNode, useState } from "react";
+import { type ReactNode, useId, useState } from "react";
 import { Button } from "react-aria-components";
 import { undo, useEntry, useHistory } from "../store/index.js";
 import { changeRows } from "./change-rows.js";
@@ -32,6 +32,7 @@ export function RowsField(props: RowsFieldProps) {
   const entry = useEntry(path);
   const { issues } = useNotes(path);
   const [gone, setGone] = useState<string | null>(null);
+  const titleId = useId();
   const list = valueAt(entry?.raw, field);
   const rows: readonly unknown[] = Array.isArray(list) ? list : [];
   const own = issues.filter((issue) => issue.path === field);
@@ -55,9 +56,11 @@ export function RowsField(props: RowsFieldProps) {
   };
 
   return (
-    <fieldset className="rows" id={fieldId(path, field)} tabIndex={-1}>
+    <fieldset className="rows" id={fieldId(path, field)} tabIndex={-1} aria-labelledby={titleId}>
       <div className="rows-head">
-        <legend className="field-label">{label}</legend>
+        <span className="field-label rows-title" id={titleId}>
+          {label}
+        </span>
         <Button className="act" onPress={() => change(`${label}: ${one} added`, [...order, null])}>
           Add {one}
         </Button>

@@ -2,7 +2,7 @@ import type { PictureData, PlanFacts, Told } from "../compute/told.js";
 import type { HeightOverTimeProps } from "./height-over-time.js";
 import type { LandingProps } from "./landing.js";
 import type { MapLandings } from "./map-words.js";
-import type { OutlineProps } from "./outline.js";
+import type { OutlineProps } from "./outline-props.js";
 import type { ThrustCurveProps } from "./thrust-curve.js";
 
 /** Landings of the sampled flights as a map draws them. */

@@ -1,8 +1,8 @@
 import type { UnitSystem } from "@delaywright/documents";
 import type { ReactNode } from "react";
 import { amount, SPACE } from "./figures.js";
-import type { OutlineProps } from "./outline.js";
 import { labelMarks } from "./outline-labels.js";
+import type { OutlineProps } from "./outline-props.js";
 import type { PictureRoom } from "./picture.js";
 import { type Box, type LabelLine, labelBox, textWidth } from "./place-labels.js";
 import { isFigure, type Scale, ticksOf } from "./scale.js";

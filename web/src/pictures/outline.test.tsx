@@ -1,7 +1,8 @@
 import { renderToStaticMarkup } from "react-dom/server";
 import { describe, expect, it } from "vitest";
-import { Outline, type OutlineProps } from "./outline.js";
+import { Outline } from "./outline.js";
 import { labelMarks } from "./outline-labels.js";
+import type { OutlineProps } from "./outline-props.js";
 import { labelBox, overlap } from "./place-labels.js";
 
 const props: OutlineProps = {

@@ -1,28 +1,11 @@
-import type { UnitSystem } from "@delaywright/documents";
 import type { OutlinePoints } from "@delaywright/engine";
 import type { ReactNode } from "react";
 import { amount } from "./figures.js";
+import type { OutlineProps } from "./outline-props.js";
 import { calibresOf, type Mark, marksOf, Ruler, rowsBelow } from "./outline-ruler.js";
 import { type Drawing, Picture, type PictureRoom } from "./picture.js";
 import { isFigure, linePath, type Point, type Scale, scaleOf, ticksOf } from "./scale.js";
 import "./outline.css";
-
-export interface OutlineProps {
-  /** Side view to scale [m]. */
-  readonly outline: OutlinePoints;
-  /** Whole length [m]. */
-  readonly length: number;
-  /** What a calibre is [m]. */
-  readonly diameter: number;
-  /** From the nose tip [m]; null where it is not known. */
-  readonly motorAftAt: number | null;
-  readonly balanceWithoutMotor: number | null;
-  readonly balanceReady: number | null;
-  readonly cp: number | null;
-  /** Small words under the ticks' own: "weighed", "stated"; left out: none. */
-  readonly notes?: { readonly balance?: string; readonly ready?: string; readonly cp?: string };
-  readonly units: UnitSystem;
-}
 
 /** Tallest drawing of the rocket itself [px]: a stubby one is drawn smaller, not out of scale. */
 const TALLEST = 200;

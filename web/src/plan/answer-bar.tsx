@@ -2,7 +2,8 @@ import { glued, holdsPercent, percent, type UnitSystem } from "@delaywright/docu
 import { Button } from "react-aria-components";
 import type { PlanAnswer, Told } from "../compute/index.js";
 import { OddsFigure, revealField } from "../parts/index.js";
-import { oddsWords, Strip } from "../pictures/strip.js";
+import { Strip } from "../pictures/strip.js";
+import { badWords } from "../standing/outcome-words.js";
 import type { PlanDocuments } from "../standing/plan-documents.js";
 import { targetOf } from "../standing/target.js";
 import { ageWords, type WeatherAge } from "../standing/weather-age.js";
@@ -104,7 +105,7 @@ function Figures({ answer, told, documents, age, units }: AnswerBarProps & { rea
               <small>clean{age?.stale === true ? ` at ${age.taken}` : ""}</small>
             </p>
             <Strip odds={target.odds} stale={age?.stale === true} />
-            <p className="quiet plan-outcomes">{othersWords(target.odds)}</p>
+            <p className="quiet plan-outcomes">{badWords(target.odds)}</p>
           </>
         )}
       </div>
@@ -117,7 +118,7 @@ function Figures({ answer, told, documents, age, units }: AnswerBarProps & { rea
               9 in 10 open below <b>{opening.below}</b>
             </p>
             <p>
-              9 in 10 open above <b>{opening.above}</b>
+              <span className="plan-again">9 in 10 open </span>above <b>{opening.above}</b>
             </p>
             <p className="plan-when">{opening.when}</p>
           </>
@@ -143,11 +144,6 @@ function Figures({ answer, told, documents, age, units }: AnswerBarProps & { rea
       </p>
     </>
   );
-}
-
-/** Outcomes other than clean, as whole numbers of 100. */
-function othersWords(odds: Parameters<typeof oddsWords>[0]): string {
-  return oddsWords({ ...odds, clean: 0 });
 }
 
 /** Why the answer is not quite that of now: an error in a field, an old reading, computing that failed. */

@@ -93,7 +93,7 @@ function cutting({ documents, told }: Standing): NextAct | null {
   if (target === null || kindOfCut(target, told.data.given.removedDepth) !== "cut") return null;
   const { inHand } = documents;
   const act = (words: string, section: SectionId): NextAct => ({ words, short: words, section });
-  if (inHand === null) return act("Next: name the motor in hand", "cut");
+  if (inHand === null) return { ...act("Next: name the motor in hand", "cut"), short: "Next: name the motor" };
   const measured = readingsOf(documents).some((reading) => reading.before !== undefined);
   return act(
     `Next: ${measured ? "cut" : "measure"} ${inHand.name}${measured ? ", then read it" : ", then cut"}`,

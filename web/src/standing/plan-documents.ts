@@ -1,4 +1,5 @@
 import type { Raw } from "@delaywright/documents";
+import { useMemo } from "react";
 import { type Entry, useEntries } from "../store/index.js";
 
 /** A document of a plan: in the library, or inside the plan itself. */
@@ -64,5 +65,6 @@ export function documentsOf(path: string, entries: readonly Entry[]): PlanDocume
 
 /** As `documentsOf`, kept up to date. */
 export function usePlanDocuments(path: string): PlanDocuments | null {
-  return documentsOf(path, useEntries());
+  const entries = useEntries();
+  return useMemo(() => documentsOf(path, entries), [path, entries]);
 }

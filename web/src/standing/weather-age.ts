@@ -53,6 +53,11 @@ export function weatherAge(plan: Raw, now: Date): WeatherAge | null {
   return { taken, minutes, stale: minutes > STALE_AFTER };
 }
 
+/** When the weather was read, for a sentence: `12 min ago`, `at 10:40`. */
+export function readWords(age: WeatherAge): string {
+  return age.minutes === null ? `at ${age.taken}` : ageWords(age);
+}
+
 /** `12 min ago`, `10:40`, `3 h ago`. */
 export function ageWords({ taken, minutes }: WeatherAge): string {
   if (minutes === null) return taken;

@@ -1,7 +1,6 @@
-export type { Edit, Entry, Unreadable } from "./entry.js";
+export type { Entry } from "./entry.js";
 export type { ImportReport, TakenIn } from "./exchange.js";
-export { readField, writeField } from "./field.js";
-export type { Step, UndoResult } from "./history.js";
+export type { UndoResult } from "./history.js";
 export {
   useEntries,
   useEntry,
@@ -11,15 +10,13 @@ export {
   useSettings,
 } from "./hooks.js";
 export type { Persistence } from "./persistence.js";
-export type { FailedSaving, Saving } from "./saving.js";
+export type { FailedSaving } from "./saving.js";
 export type { Settings } from "./settings.js";
 export {
   addDocument,
   changeDocuments,
   documentSource,
-  endMerge,
   exportDocuments,
-  exportEverything,
   exportInParts,
   importInto,
   installWorkedExample,
@@ -30,8 +27,6 @@ export {
   redo,
   retrySaving,
   setField,
-  settingsNow,
-  storeFiles,
   undo,
   wipe,
 } from "./the-store.js";

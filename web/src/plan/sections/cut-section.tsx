@@ -115,7 +115,7 @@ function Allowed({ documents, told, units }: CutProps) {
         <>
           <ReadingsList readings={cut.readings} />
           <p className="sheet-line">
-            <a className="act" href={addressOf({ page: "label", path: documents.plan.path })}>
+            <a className="act" href={addressOf({ page: "label", path: inHand.path })}>
               Label for the bag
             </a>
           </p>

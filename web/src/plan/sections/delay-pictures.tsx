@@ -1,6 +1,6 @@
-import { climbSentence, coastSentence, type DecisionData, stabilitySentence } from "@delaywright/documents";
+import { climbSentence, coastSentence, type DecisionData, delayWords, stabilitySentence } from "@delaywright/documents";
 import { useWindow } from "../../compute/index.js";
-import { Section } from "../../parts/index.js";
+import { Section, useNarrow } from "../../parts/index.js";
 import { Drivers } from "../../pictures/drivers.js";
 import { heightProps } from "../../pictures/from-answer.js";
 import { HeightOverTime } from "../../pictures/height-over-time.js";
@@ -8,53 +8,64 @@ import { WeatherWindow } from "../../pictures/weather-window.js";
 import { windDoubt } from "../../standing/wind-doubt.js";
 import { pictureState, type SectionProps } from "./section-props.js";
 
-/** The pictures behind the delay: the flight, what the weather may do, what drives the spread. */
-export function DelayPictures(props: SectionProps) {
+/** The flight: how high, when, and where it opens. */
+export function HeightPart(props: SectionProps) {
+  const { told, pictures } = props.answer;
+  const narrow = useNarrow();
+  if (told === null) return null;
+  return (
+    <Section
+      title={narrow ? "Height over time" : "Delay: height over time"}
+      aside="bands hold 50 % and 90 % of flights"
+      part
+    >
+      {pictures === null ? (
+        <p className="quiet sheet-picture-room">The picture follows the figures.</p>
+      ) : (
+        <HeightOverTime {...heightProps(told, pictures)} units={props.units} state={pictureState(props)} />
+      )}
+      <div className="sheet-lines quiet">
+        <p>{climbSentence(told.data.flight)}</p>
+        <p>{coastSentence(told.data)}</p>
+        <p>{stabilitySentence(told.data)}</p>
+      </div>
+    </Section>
+  );
+}
+
+/** What the weather may do, and what drives the spread. */
+export function WeatherAndDrivers(props: SectionProps) {
   const { told } = props.answer;
+  const narrow = useNarrow();
   if (told === null) return null;
   const { data } = told;
   return (
     <div className="sheet-wide">
-      <div>
-        <Height {...props} />
-        <p className="quiet">{climbSentence(data.flight)}</p>
-        <p className="quiet">{coastSentence(data)}</p>
-        <p className="quiet">{stabilitySentence(data)}</p>
-      </div>
-      <div>
-        {data.settings.length > 0 && <Window {...props} />}
-        {data.drivers.length > 0 && (
-          <Section title="What drives the spread" aside="of the time of opening" part>
-            <Drivers drivers={data.drivers} state={pictureState(props)} />
-            <p className="quiet">{spreadWords(data)}</p>
-          </Section>
-        )}
-      </div>
-    </div>
-  );
-}
-
-function Height(props: SectionProps) {
-  const { told, pictures } = props.answer;
-  return (
-    <Section title="Height over time" aside="bands hold 50 % and 90 % of flights" part>
-      {told !== null && pictures !== null ? (
-        <HeightOverTime {...heightProps(told, pictures)} units={props.units} state={pictureState(props)} />
-      ) : (
-        <p className="quiet sheet-picture-room">The picture follows the figures.</p>
+      {data.settings.length > 0 && <Window {...props} />}
+      {data.drivers.length > 0 && (
+        <Section
+          title={narrow ? "What drives the spread" : "Delay: what drives the spread"}
+          aside="of the time of opening"
+          part
+        >
+          <Drivers drivers={data.drivers} state={pictureState(props)} />
+          <p className="quiet">{spreadWords(data)}</p>
+        </Section>
       )}
-    </Section>
+    </div>
   );
 }
 
 function Window(props: SectionProps) {
   const { answer, documents, units } = props;
   const { told, progress } = answer;
+  const narrow = useNarrow();
   const { window, state, failure } = useWindow(documents.plan.path, progress === null && told !== null);
   if (told === null) return null;
   const { wind, zones } = told.facts;
+  const at = window === null ? "" : `, ${delayWords(window.delay)}`;
   return (
-    <Section title="Weather window" aside={`clean openings of 100`} part>
+    <Section title={narrow ? "Weather window" : "Delay: weather window"} aside={`clean openings of 100${at}`} part>
       {window === null ? (
         <p className="quiet sheet-picture-room">{failure ?? (state === "waiting" ? "Flying other winds." : "")}</p>
       ) : (

@@ -4,9 +4,11 @@ import {
   choiceSentence,
   cleanAndHoldsSentence,
   delayShareSentence,
+  delayWords,
   driversSentence,
   noDelayWords,
   oddsProviso,
+  percent,
   restsWords,
   twoCutsSentence,
   upperFirst,
@@ -19,7 +21,7 @@ import { Legend } from "../../pictures/legend.js";
 import { OddsByDelay } from "../../pictures/odds-by-delay.js";
 import { targetOf } from "../../standing/target.js";
 import { answerHeadline } from "../answer-words.js";
-import { DelayPictures } from "./delay-pictures.js";
+import { HeightPart, WeatherAndDrivers } from "./delay-pictures.js";
 import { OverCutWays } from "./over-cut-ways.js";
 import { pictureState, type SectionProps } from "./section-props.js";
 import { SettingsTable } from "./settings-table.js";
@@ -37,7 +39,12 @@ export function DelaySection(props: SectionProps) {
       ) : (
         <Answer {...props} told={told} />
       )}
-      {narrow && <DelayPictures {...props} />}
+      {narrow && (
+        <>
+          <HeightPart {...props} />
+          <WeatherAndDrivers {...props} />
+        </>
+      )}
       <More title="What counts as clean, and which odds are enough">
         <PlanLimitsForm path={path} issues={issues} doubts={told?.data.doubts} />
       </More>
@@ -74,7 +81,13 @@ export function leadWords({ data }: Pick<Told, "data">): string {
   const { lead } = answerHeadline(data);
   const { why } = whySentences(data);
   const reason = why === null ? "" : ` ${upperFirst(why.replace(/^Why [^:]*: /, ""))}`;
-  return `${lead}.${reason}`;
+  const target = targetOf(data);
+  const [next] = data.settings
+    .filter(({ delay }) => delay !== target?.delay)
+    .sort((a, b) => b.odds.clean - a.odds.clean);
+  const other =
+    next === undefined ? "" : ` The next best, ${delayWords(next.delay)}, opens clean in ${percent(next.odds.clean)}.`;
+  return `${lead}.${reason}${other}`;
 }
 
 function NoneGood({ told }: { readonly told: Told }) {

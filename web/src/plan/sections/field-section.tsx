@@ -5,7 +5,7 @@ import { DocumentField, Fold, More, Section } from "../../parts/index.js";
 import { landingProps } from "../../pictures/from-answer.js";
 import { Landing } from "../../pictures/landing.js";
 import type { PartOfPlan } from "../../standing/plan-documents.js";
-import { ageWords, readNow } from "../../standing/weather-age.js";
+import { readNow, readWords } from "../../standing/weather-age.js";
 import { setField } from "../../store/index.js";
 import { Caution } from "./caution.js";
 import { landingSentences } from "./landing-words.js";
@@ -23,7 +23,7 @@ export function FieldSection(props: SectionProps) {
         <p>
           {age === null
             ? "No time of the reading is given."
-            : `The weather was read ${ageWords(age)}.${age.stale ? " That is over an hour: read it again." : ""}`}
+            : `The weather was read ${readWords(age)}.${age.stale ? " That is over an hour: read it again." : ""}`}
         </p>
         <Button className="act" onPress={() => noteReading(props)}>
           Read just now

@@ -32,7 +32,7 @@ export function MotorSection({ documents, answer, state, units }: SectionProps) 
         </>
       )}
       {motor !== null && (
-        <More title={`Motor type: ${motor.name}`} aside="delay, masses, thrust" open={wrong || told === null}>
+        <More title={`Motor type: ${motor.name}`} aside="delay, masses, thrust" open={wrong}>
           <MotorForm path={motor.path} within={motor.within} issues={issues} doubts={doubts} />
         </More>
       )}

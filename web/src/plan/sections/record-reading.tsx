@@ -122,12 +122,19 @@ function Aid({ lines }: { readonly lines: ReturnType<typeof aidLines> }) {
   if (lines.length === 0) return null;
   return (
     <table className="sheet-aid">
-      <caption>the depth should grow by</caption>
+      <thead>
+        <tr>
+          <th scope="col">grows by</th>
+          {lines[0]?.reads !== null && <th scope="col">gauge reads</th>}
+          <th scope="col">leaves</th>
+          <th scope="col">then</th>
+        </tr>
+      </thead>
       <tbody>
         {lines.map(({ grows, reads, delay, word }) => (
           <tr key={word} className={word === "stop here" ? "mine" : ""}>
             <td>{grows}</td>
-            {reads !== null && <td>to {reads}</td>}
+            {reads !== null && <td>{reads}</td>}
             <td>{delay}</td>
             <td>{word}</td>
           </tr>

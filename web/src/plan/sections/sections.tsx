@@ -7,7 +7,7 @@ import { useNarrow } from "../../parts/index.js";
 import type { SectionId } from "../next-act.js";
 import { ChecksSection } from "./checks-section.js";
 import { CutSection } from "./cut-section.js";
-import { DelayPictures } from "./delay-pictures.js";
+import { HeightPart, WeatherAndDrivers } from "./delay-pictures.js";
 import { DelaySection } from "./delay-section.js";
 import { FieldSection } from "./field-section.js";
 import { MotorSection } from "./motor-section.js";
@@ -50,8 +50,11 @@ export function Sections({ states, ...props }: SectionsProps) {
       )}
       <div className="sheet-columns">
         <div className="sheet-column">{draw(measured)}</div>
-        <div className="sheet-column">{draw(follows)}</div>
-        {!narrow && delay !== undefined && <DelayPictures {...props} state={delay} />}
+        <div className="sheet-column">
+          {draw(follows)}
+          {!narrow && delay !== undefined && <HeightPart {...props} state={delay} />}
+        </div>
+        {!narrow && delay !== undefined && <WeatherAndDrivers {...props} state={delay} />}
         {draw(last)}
       </div>
     </>

@@ -1,0 +1,54 @@
+import { documentsOf } from "./given/command-line.js";
+import { WORKED_EXAMPLE } from "./pages/bench.js";
+import { field, words } from "./pages/sheet.js";
+import { expect, story } from "./story.js";
+
+const OWN_PLAN = "Own plan, fourth flight";
+const OWN_ROCKET = "Own rocket";
+const MISTYPED = "18o mm";
+
+story("Everything is exported, the browser is wiped, and the import brings all of it back", async ({ bench, page }) => {
+  await story.step("a plan and a rocket of one's own, one length not yet right", async () => {
+    await bench.actOnPlan(WORKED_EXAMPLE, "Duplicate");
+    await bench.actOnPlan(`${WORKED_EXAMPLE} 2`, "Rename");
+    await page.getByRole("textbox", { name: "Name" }).fill(OWN_PLAN);
+    await page.getByRole("button", { name: "Keep this name" }).click();
+    const plan = await bench.openPlan(OWN_PLAN);
+    await plan.answerAfter(async () => field(await plan.section("Field & weather"), "Wind").fill("3.5 m/s"));
+    await plan.goToBench();
+    const rocket = await bench.openDocument("Rockets", "Demo rocket 54");
+    await page.getByRole("button", { name: "Duplicate" }).click();
+    await rocket.name(OWN_ROCKET);
+    await field(rocket.main, "Length").fill(MISTYPED);
+    await rocket.back();
+    await rocket.back();
+  });
+
+  const decided = await words(bench.card(OWN_PLAN));
+  const text = await bench.exportEverything();
+  expect(documentsOf(text).size).toBeGreaterThan(2);
+
+  await story.step("the browser forgets everything", async () => {
+    const { origin } = new URL(page.url());
+    const session = await page.context().newCDPSession(page);
+    await page.goto("about:blank");
+    await session.send("Storage.clearDataForOrigin", { origin: origin, storageTypes: "all" });
+    await bench.open();
+    await expect(bench.card(WORKED_EXAMPLE)).toBeVisible();
+    await expect(bench.card(OWN_PLAN)).toHaveCount(0);
+  });
+
+  await story.step("the import brings it back", async () => {
+    const place = await bench.goToImport();
+    await place.file("bench.json", text);
+    await expect(place.report).toContainText("Taken in: 2 documents");
+    await place.goToBench();
+  });
+
+  await story.step("the documents are the same to the letter, and the decision too", async () => {
+    expect(await bench.exportEverything()).toBe(text);
+    await expect.poll(() => words(bench.card(OWN_PLAN))).toBe(decided);
+    const rocket = await bench.openDocument("Rockets", OWN_ROCKET);
+    await expect(field(rocket.main, "Length")).toHaveValue(MISTYPED);
+  });
+});

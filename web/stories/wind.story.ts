@@ -1,0 +1,34 @@
+import { WORKED_EXAMPLE } from "./pages/bench.js";
+import { field, words } from "./pages/sheet.js";
+import { expect, story } from "./story.js";
+
+const percentOf = (text: string): number => Number(/(\d+) % clean/.exec(text)?.[1]);
+
+story("More wind costs odds, undo brings the old figures back and redo the new", async ({ bench }) => {
+  const plan = await bench.openPlan(WORKED_EXAMPLE);
+  const calm = await plan.settled();
+  const calmRows = await plan.settingRows();
+  const weather = await plan.section("Field & weather");
+  const wind = field(weather, "Wind");
+  const typed = await wind.inputValue();
+
+  const breezy = await story.step("a breeze: the odds fall", () => plan.answerAfter(() => wind.fill("5 m/s")));
+  const windy = await story.step("more wind: they fall further", () => plan.answerAfter(() => wind.fill("8 m/s")));
+  expect(percentOf(breezy)).toBeLessThan(percentOf(calm));
+  expect(percentOf(windy)).toBeLessThan(percentOf(breezy));
+  expect(await words(plan.odds)).toContain(`${percentOf(windy)} %`);
+  const windyRows = await plan.settingRows();
+  expect(windyRows).not.toEqual(calmRows);
+
+  await story.step("undo: what was typed in one go goes in one go, and the old figures are back", async () => {
+    expect(await plan.answerAfter(() => plan.undo())).toBe(calm);
+    await expect(wind).toHaveValue(typed);
+    expect(await plan.settingRows()).toEqual(calmRows);
+  });
+
+  await story.step("redo: the new ones", async () => {
+    expect(await plan.answerAfter(() => plan.redo())).toBe(windy);
+    await expect(wind).toHaveValue("8 m/s");
+    expect(await plan.settingRows()).toEqual(windyRows);
+  });
+});
