@@ -1,9 +1,8 @@
-import type { FileSource, Kind, Raw } from "@delaywright/documents";
+import type { Kind, Raw } from "@delaywright/documents";
 import { BenchStore, type ChangeOptions } from "./bench-store.js";
 import type { Edit, Entry } from "./entry.js";
 import type { ImportReport, Incoming } from "./exchange.js";
 import type { UndoResult } from "./history.js";
-import type { Settings } from "./settings.js";
 
 /** The bench of this page. */
 export const store = new BenchStore();
@@ -63,11 +62,6 @@ export function addDocument(kind: Kind, raw: Raw, wantedName?: string): string {
   return store.add(kind, raw, wantedName);
 }
 
-/** The field was left: what is typed next is another step. Called by itself when the focus moves. */
-export function endMerge(): void {
-  store.endMerge();
-}
-
 /** Takes the last step back. `confirmed`: the flyer was asked where the step asks. */
 export function undo(options?: { readonly confirmed?: boolean }): UndoResult {
   return store.undo(options);
@@ -83,12 +77,7 @@ export function retrySaving(): Promise<void> {
   return store.keeper.write();
 }
 
-/** Everything as the text of one library, drafts and unreadable texts too; from memory, so it works whatever else fails. */
-export function exportEverything(): string {
-  return store.exportEverything();
-}
-
-/** As `exportEverything`, in as many texts as it takes for each to be small enough to be imported: one, but for very large benches. */
+/** Everything as texts of libraries, drafts and unreadable texts too, from memory so that it works whatever else fails: in as many texts as it takes for each to be small enough to be imported: one, but for very large benches. */
 export function exportInParts(): readonly string[] {
   return store.exportInParts();
 }
@@ -118,21 +107,11 @@ export function installWorkedExample(): string {
   return store.installExample();
 }
 
-/** The documents as files, for `loadPlan`. */
-export function storeFiles(): FileSource {
-  return store.files();
-}
-
 /** The documents outside of what is drawn: as they are now, and a call after each change. */
 export const documentSource: {
   readonly entries: () => readonly Entry[];
   readonly subscribe: (listener: () => void) => () => void;
 } = { entries: () => store.memory.list(), subscribe: store.memory.subscribe };
-
-/** The settings as they are now: before `openStore` those of the last visit, from their mirror. */
-export function settingsNow(): Settings {
-  return store.settings.watched.get();
-}
 
 /** An answer that was kept for a plan; null: none. */
 export function readBrief(plan: string): Promise<unknown> {
