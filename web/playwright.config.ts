@@ -35,12 +35,19 @@ export default defineConfig({
   testMatch: "*.story.ts",
   testIgnore: all ? [] : long.map((name) => `**/${name}.story.ts`),
   fullyParallel: true,
-  workers: 2,
-  timeout: 240_000,
-  expect: { timeout: 40_000 },
+  workers: 1,
+  retries: 1,
+  timeout: 480_000,
+  expect: { timeout: 45_000 },
   reporter: [["list"], ["./stories/closing-line.ts"]],
   outputDir: "../coverage/stories",
-  use: { baseURL: `http://127.0.0.1:${port}/`, launchOptions, trace: "retain-on-failure", locale: "en-GB" },
+  use: {
+    baseURL: `http://127.0.0.1:${port}/`,
+    launchOptions,
+    actionTimeout: 40_000,
+    trace: "retain-on-failure",
+    locale: "en-GB",
+  },
   projects: [
     { name: "desk", use: { viewport: { width: 1440, height: 900 } } },
     {
