@@ -26,7 +26,7 @@ const pictures = [
 
 /** Waits until every answer and picture of the page has settled: nothing in it changes any more. */
 async function settled(page) {
-  await page.waitForFunction(() => performance.getEntriesByName("settled").length > 0);
+  await page.getByText(/ %/).first().waitFor({ timeout: 120_000 });
   await page.evaluate(
     () =>
       new Promise((resolve) => {
