@@ -7,7 +7,7 @@ import { PadMap } from "../pictures/pad-map.js";
 import { motorCutOf } from "../standing/motor-cut.js";
 import { type PlanDocuments, usePlanDocuments } from "../standing/plan-documents.js";
 import { useNow } from "../standing/use-now.js";
-import { weatherAge } from "../standing/weather-age.js";
+import { wantsReading, weatherAge } from "../standing/weather-age.js";
 import { useSettings } from "../store/index.js";
 import { PadFoot } from "./pad-foot.js";
 import { PadWind } from "./pad-wind.js";
@@ -64,7 +64,7 @@ function Pad({ path, documents }: { readonly path: string; readonly documents: P
     readAt: cut?.readAt ?? null,
     units,
   });
-  const state = progress !== null ? "settling" : age?.stale === true ? "stale" : "settled";
+  const state = progress !== null ? "settling" : wantsReading(age) ? "stale" : "settled";
   return (
     <main className="pad-view" id="main" tabIndex={-1} data-state={state}>
       <Head head={words.head} detail={words.detail} link={link} />

@@ -3,7 +3,7 @@ import type { ReactNode } from "react";
 import { Button } from "react-aria-components";
 import type { PlanWindow, Told } from "../compute/index.js";
 import { WindGauge } from "../pictures/wind-gauge.js";
-import { ageWords, readNow, readWords, type WeatherAge } from "../standing/weather-age.js";
+import { readNow, readWords, type WeatherAge, wantsReading } from "../standing/weather-age.js";
 import { windDoubt } from "../standing/wind-doubt.js";
 import { type Entry, setField } from "../store/index.js";
 import { edgeOf } from "./pad-words.js";
@@ -28,7 +28,7 @@ export function PadWind({ told, window, age, plan, units }: PadWindProps) {
   const weather = (plan.raw?.["weather"] as Raw | undefined) ?? {};
   const { wind } = told.facts;
   const edge = edgeOf(window, told.data.given.guide.tilt);
-  const stale = age?.stale === true;
+  const stale = wantsReading(age);
   if (weather["aloft"] !== undefined)
     return <p className="pad-aloft">The plan has winds at several heights. Change them in the plan.</p>;
   const step = (way: 1 | -1) => () => {
@@ -48,7 +48,7 @@ export function PadWind({ told, window, age, plan, units }: PadWindProps) {
             edge={edge.wind}
             max={Math.max(8, ...(window?.winds ?? []))}
             units={units}
-            stale={stale && age !== null ? ageWords(age) : null}
+            stale={stale ? (age === null ? "not read" : readWords(age)) : null}
           />
         )}
       </div>

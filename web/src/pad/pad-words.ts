@@ -1,22 +1,19 @@
 import {
   amountIn,
   delayWords,
-  doNotFlyWords,
   GLUE,
   holdsPercent,
-  howCell,
   kindOfCut,
-  overCutSentences,
   percent,
   type SettingData,
   type UnitSystem,
-  upperFirst,
 } from "@delaywright/documents";
+import type { OverCut } from "@delaywright/engine";
 import type { PlanWindow, Told } from "../compute/index.js";
 import { timeOf } from "../standing/motor-cut.js";
 import { badWords } from "../standing/outcome-words.js";
 import { targetOf } from "../standing/target.js";
-import { ageWords, type WeatherAge } from "../standing/weather-age.js";
+import { type WeatherAge, wantsReading } from "../standing/weather-age.js";
 
 /** What the pad view is told from. */
 export interface PadStanding {
@@ -102,7 +99,7 @@ function headOf({ told, hand, readAt, units }: PadStanding): Pick<PadWords, "hea
     return { head: `${name} is left whole: ${delayWords(target.delay)}`, detail: hand === null ? "" : motor };
   return {
     head: `${name} is not cut yet`,
-    detail: `${motor}, planned ${delayWords(target.delay)}, ${howCell(target, data.given.removedDepth)}`,
+    detail: `${motor}, planned: ${delayWords(target.delay)}`,
   };
 }
 
@@ -120,18 +117,23 @@ export function padWords(standing: PadStanding): PadWords {
   const { leastClean, leastHolds } = data.limits;
   const { clean, holds } = setting.odds;
   const good = clean >= leastClean && holds >= leastHolds;
-  const stale = age?.stale === true;
+  const stale = wantsReading(age);
   const shown = {
     ...heading,
     odds: percent(clean),
-    oddsNote: stale ? `clean at ${age.taken}` : clean < leastClean ? `clean, least ${percent(leastClean)}` : "clean",
+    oddsNote: stale
+      ? age === null
+        ? "clean"
+        : `clean at ${age.taken}`
+      : clean < leastClean
+        ? `clean, least ${percent(leastClean)}`
+        : "clean",
   };
   const target = targetOf(data);
   const toCut = target !== null && kindOfCut(target, data.given.removedDepth) === "cut";
   if (data.overCut !== null) {
-    const { ways, doNotFly } = overCutSentences(data.overCut);
-    const lead = doNotFly === null ? "Do not fly it like this." : upperFirst(doNotFlyWords.replace(/: .*$/, "."));
-    return { ...shown, answer: "No: cut too deep", note: { lead, text: ways[0] ?? doNotFly ?? "" }, act: "plan" };
+    const lead = `Do not fly ${standing.hand ?? "it"} like this.`;
+    return { ...shown, answer: "No: cut too deep", note: { lead, text: wayWords(data.overCut, units) }, act: "plan" };
   }
   if (facts.element.kind === "adjustable" && toCut)
     return {
@@ -146,20 +148,30 @@ export function padWords(standing: PadStanding): PadWords {
       ...shown,
       answer: "Read the wind",
       note: {
-        lead: "The reading is older than an hour.",
-        text: `It was made ${ageWords(age)}. The cut stands; the odds wait for a new wind.`,
+        lead: age?.stale === true ? "The reading is older than an hour." : "The wind was not read today.",
+        text: "The cut stands; the odds wait for a new wind.",
       },
       act: "read",
     };
   const edge = edgeOf(window, data.given.guide.tilt);
-  if (good)
-    return {
-      ...shown,
-      answer: goodWords(edge, units),
-      note: stopNote(told),
-      act: stopNote(told) === null ? null : "plan",
-    };
+  const stops = stopNote(told);
+  if (good && stops !== null) return { ...shown, answer: "No: see the plan", note: stops, act: "plan" };
+  if (good) return { ...shown, answer: goodWords(edge, units), note: null, act: null };
   return { ...shown, ...notGood(told, setting, edge, units) };
+}
+
+/** The first way out of an over-cut, short. */
+function wayWords({ ballast, rockets }: OverCut, units: UnitSystem): string {
+  const [first] = ballast;
+  if (first !== undefined) {
+    const { mass, clean } = first.best;
+    const looks = first.checks.some(({ verdict }) => verdict !== "pass") ? " Its checks do not all pass." : "";
+    return `${amountIn(mass, "smallMass", units)} of ballast at ${amountIn(first.at, "length", units)} brings ${percent(clean)}.${looks}`;
+  }
+  const [rocket] = rockets;
+  return rocket === undefined
+    ? "Nothing here makes it good enough."
+    : `${rocket.name} would suit it: ${percent(rocket.clean)}.`;
 }
 
 /** What says stop though the odds are good: it comes before a yes is believed. */

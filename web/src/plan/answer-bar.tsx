@@ -1,4 +1,4 @@
-import { glued, holdsPercent, percent, type UnitSystem } from "@delaywright/documents";
+import { glued, holdsPercent, percent, type UnitSystem, upperFirst } from "@delaywright/documents";
 import { Button } from "react-aria-components";
 import type { PlanAnswer, Told } from "../compute/index.js";
 import { OddsFigure, revealField } from "../parts/index.js";
@@ -10,7 +10,7 @@ import { ageWords, type WeatherAge } from "../standing/weather-age.js";
 import { useEntries } from "../store/index.js";
 import { answerHeadline, checksWords, openingLines } from "./answer-words.js";
 import { follow, goToSection } from "./follow.js";
-import { type NextAct, sectionOfIssue } from "./next-act.js";
+import { type NextAct, sectionOfIssue, wordOfField } from "./next-act.js";
 
 interface AnswerBarProps {
   readonly answer: PlanAnswer;
@@ -59,7 +59,7 @@ function NotYet({ answer, documents }: AnswerBarProps) {
                 revealField(issue.file, issue.path);
               }}
             >
-              {issue.path === "" ? issue.accepted : issue.path}:{" "}
+              {issue.path === "" ? issue.accepted : upperFirst(wordOfField(issue.path))}:{" "}
               {issue.code === "missing" ? "missing" : `found ${issue.found}`}
             </Button>
           </li>
@@ -156,7 +156,7 @@ function Standing({ answer, age }: Pick<AnswerBarProps, "answer" | "documents" |
     const name = entries.find((entry) => entry.path === issue.file)?.name ?? issue.file;
     return (
       <p className="plan-warn">
-        With the last right value of {name}: {issue.path}
+        With the last right value of {name}: {wordOfField(issue.path)}
       </p>
     );
   }

@@ -57,6 +57,8 @@ export interface ChecksWords {
 const say = (count: number, word: string): string =>
   `${count === 1 ? "One check says" : `${count} checks say`} ${word}`;
 
+const saysLook = (count: number): string => (count === 1 ? "1 says look" : `${count} say look`);
+
 export function checksWords({ checks }: DecisionData): ChecksWords {
   const [stops, looks] = (["stop", "look"] as const).map((verdict) =>
     checks.filter((check) => check.verdict === verdict),
@@ -66,6 +68,6 @@ export function checksWords({ checks }: DecisionData): ChecksWords {
   const [first] = weighty;
   if (first === undefined) return { head: "All checks within", first: "", rest: `${within} looked at` };
   const word = first.verdict;
-  const others = word === "stop" ? `${looks?.length ?? 0} say look` : "none says stop";
+  const others = word === "stop" ? saysLook(looks?.length ?? 0) : "none says stop";
   return { head: say(weighty.length, word), first: checkLine(first).name, rest: `${within} within, ${others}` };
 }

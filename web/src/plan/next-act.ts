@@ -60,7 +60,8 @@ export function sectionOfIssue(issue: Pick<Issue, "file" | "path">, documents: P
   return planFields[first(issue.path)] ?? "delay";
 }
 
-function wordOfField(path: string): string {
+/** A field in words: `fins 1, root`. */
+export function wordOfField(path: string): string {
   const words = path
     .replace(/\[(\d+)\]/g, (_, index: string) => ` ${Number(index) + 1}`)
     .replaceAll(".", ", ")

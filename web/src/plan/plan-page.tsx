@@ -1,4 +1,5 @@
 import "./plan-page.css";
+import "./print.css";
 import { memo, useDeferredValue, useMemo } from "react";
 import { addressOf } from "../app/router.js";
 import { type PlanAnswer, usePlanAnswer } from "../compute/index.js";

@@ -61,10 +61,10 @@ function cutLine({ told, documents }: SheetStanding): Line {
   const target = targetOf(told.data);
   const name = documents.inHand?.name ?? "no motor in hand";
   if (target === null) return open(name);
+  if (told.data.overCut !== null) return part(`${name}, over-cut`);
   const kind = kindOfCut(target, told.data.given.removedDepth);
   if (kind === "as-it-is") return full(`${name}, cut`);
   if (kind === "uncut") return full(`${name}, left whole`);
-  if (told.data.overCut !== null) return part(`${name}, over-cut`);
   return told.facts.element.removedDepth > 0 ? part(`${name}, not the last cut`) : open(`${name}, not cut yet`);
 }
 

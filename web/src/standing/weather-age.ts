@@ -53,6 +53,11 @@ export function weatherAge(plan: Raw, now: Date): WeatherAge | null {
   return { taken, minutes, stale: minutes > STALE_AFTER };
 }
 
+/** Whether the wind must be read before it counts at the pad: there, a reading of another day is none. */
+export function wantsReading(age: WeatherAge | null): boolean {
+  return age === null || age.minutes === null || age.stale;
+}
+
 /** When the weather was read, for a sentence: `12 min ago`, `at 10:40`. */
 export function readWords(age: WeatherAge): string {
   return age.minutes === null ? `at ${age.taken}` : ageWords(age);

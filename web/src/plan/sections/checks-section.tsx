@@ -1,24 +1,25 @@
-import { checkLine, type DecisionData, lookOutSentences } from "@delaywright/documents";
+import { type DecisionData, lookOutSentences, type UnitSystem } from "@delaywright/documents";
 import type { Check } from "@delaywright/engine";
 import { Fold, Section, Verdict, type VerdictWord, WithSource } from "../../parts/index.js";
 import { Caution } from "./caution.js";
+import { checkCells } from "./check-cells.js";
 import type { SectionProps } from "./section-props.js";
 
 const weights: Readonly<Record<Check["verdict"], number>> = Object.freeze({ stop: 0, look: 1, pass: 2 });
 
 /** Every rule that was looked at, the weighty ones first, and what the models were not held against. */
-export function ChecksSection({ answer, state }: SectionProps) {
+export function ChecksSection({ answer, state, units }: SectionProps) {
   const { told } = answer;
   return (
     <Fold id={state.id} title={state.title} aside={state.aside} mark={state.mark}>
-      {told === null ? <p>The checks need an answer first.</p> : <Checked data={told.data} />}
+      {told === null ? <p>The checks need an answer first.</p> : <Checked data={told.data} units={units} />}
       <p className="sheet-line">Computed figures, not leave to fly.</p>
       <Caution topics={["authority"]} />
     </Fold>
   );
 }
 
-function Checked({ data }: { readonly data: DecisionData }) {
+function Checked({ data, units }: { readonly data: DecisionData; readonly units: UnitSystem }) {
   const checks = [...data.checks].sort((a, b) => weights[a.verdict] - weights[b.verdict]);
   return (
     <>
@@ -39,7 +40,7 @@ function Checked({ data }: { readonly data: DecisionData }) {
         </thead>
         <tbody>
           {checks.map((check) => (
-            <CheckRow key={check.code} check={check} />
+            <CheckRow key={check.code} check={check} units={units} />
           ))}
         </tbody>
       </table>
@@ -48,8 +49,8 @@ function Checked({ data }: { readonly data: DecisionData }) {
   );
 }
 
-function CheckRow({ check }: { readonly check: Check }) {
-  const { name, value, limit, verdict, word, meaning, source } = checkLine(check);
+function CheckRow({ check, units }: { readonly check: Check; readonly units: UnitSystem }) {
+  const { name, value, limit, verdict, word, meaning, source } = checkCells(check, units);
   return (
     <tr className={verdict}>
       <th scope="row">

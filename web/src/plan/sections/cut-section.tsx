@@ -1,4 +1,4 @@
-import { headline, kindOfCut, piecesWords, takeOutWords, twoCutsSentence } from "@delaywright/documents";
+import { kindOfCut, piecesWords, takeOutWords, twoCutsSentence } from "@delaywright/documents";
 import { Button } from "react-aria-components";
 import { addressOf } from "../../app/router.js";
 import type { Told } from "../../compute/index.js";
@@ -8,6 +8,7 @@ import { TheCut } from "../../pictures/the-cut.js";
 import { depthOf, lastMeaning, type MotorCut, motorCutOf, timeOf } from "../../standing/motor-cut.js";
 import { fieldWithin, type PlanDocuments } from "../../standing/plan-documents.js";
 import { targetOf } from "../../standing/target.js";
+import { answerHeadline } from "../answer-words.js";
 import { Caution } from "./caution.js";
 import { NameInHand } from "./name-in-hand.js";
 import { meaningWords } from "./reading-words.js";
@@ -82,7 +83,7 @@ function Allowed({ documents, told, units }: CutProps) {
           <span className="hidden"> Pieces: {piecesWords(toMake)}.</span>
         </p>
       )}
-      {toMake === null && <p className="lead">{headline(data)?.lead ?? "Nothing to cut"}.</p>}
+      {toMake === null && <p className="lead">{standsWords(data)}.</p>}
       <div className="sheet-cut">
         <TheCut
           element={facts.element}
@@ -123,6 +124,12 @@ function Allowed({ documents, told, units }: CutProps) {
       )}
     </>
   );
+}
+
+/** What stands where nothing is to be cut: `Leave it at 9.0 s, as it is now cut`. */
+function standsWords(data: Told["data"]): string {
+  const { lead, detail } = answerHeadline(data);
+  return detail === "" ? lead : `${lead}, ${detail}`;
 }
 
 function readingShown(cut: MotorCut | null): { readonly before: number; readonly after: number } | null {

@@ -10,12 +10,18 @@ export function OverCutWays({ overCut }: { readonly overCut: OverCut }) {
       <h3 className="sheet-part">What would make it right</h3>
       <p>{now} Read the depth once more before you believe it.</p>
       <ol>
-        {ways.map((way, i) => (
-          <li key={way}>
-            <span>{way}</span>
-            <b>{percent(odds[i] ?? 0)}</b>
-          </li>
-        ))}
+        {ways.map((way, i) => {
+          const [does = way, but] = way.split(" But ");
+          return (
+            <li key={way}>
+              <span>
+                {does}
+                {but !== undefined && <small>But {but}</small>}
+              </span>
+              <b>{percent(odds[i] ?? 0)}</b>
+            </li>
+          );
+        })}
         <li>
           <span>{doNotFly ?? "Do not fly it: keep it, labelled with its delay, for a rocket that it suits."}</span>
         </li>

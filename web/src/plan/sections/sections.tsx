@@ -39,10 +39,12 @@ export function Sections({ states, ...props }: SectionsProps) {
     });
   const delay = states.find(({ id }) => id === "delay");
   const { told } = props.answer;
+  const day = props.documents.plan.raw?.["date"];
   return (
     <>
       {told !== null && (
         <div className="print-only sheet-basis">
+          {typeof day === "string" && <p>Day of the flight: {day}.</p>}
           {basisLines(told.data).map((line) => (
             <p key={line}>{line}</p>
           ))}

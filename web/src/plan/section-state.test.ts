@@ -1,0 +1,67 @@
+import { describe, expect, test } from "vitest";
+import { inventedDocuments, inventedPart, inventedSetting, inventedTold } from "../standing/invented.js";
+import { type SheetStanding, sectionStates } from "./section-state.js";
+
+const standing = (more: Partial<SheetStanding> = {}): SheetStanding => ({
+  documents: inventedDocuments({}, { weather: { wind: "2 m/s" } }),
+  issues: [],
+  told: inventedTold(),
+  age: null,
+  next: null,
+  units: "metric",
+  ...more,
+});
+const states = (more: Partial<SheetStanding> = {}) =>
+  Object.fromEntries(
+    sectionStates(standing(more)).map(({ id, mark, aside }) => [id, `${mark}: ${aside.replace(/\s/gu, " ")}`]),
+  );
+
+describe("sectionStates()", () => {
+  test("says of each section how far it has come", () => {
+    expect(states()).toEqual({
+      rocket: "full: 1.95 kg, no motor",
+      motor: "full: Demo H150",
+      field: "full: wind 2 m/s",
+      delay: "full: 9 s, 93 % clean",
+      cut: "open: no motor in hand, not cut yet",
+      packing: "open: not known yet",
+      checks: "full: all within",
+    });
+  });
+
+  test("marks the next section, and what is missing or wrong in one", () => {
+    const issues = [
+      { file: "demo-76.rocket.json", path: "length", code: "missing", found: "", accepted: "", example: "" },
+    ];
+    const next = { words: "", short: "", section: "rocket", field: { path: "", field: "" } } as const;
+    expect(states({ issues })["rocket"]).toBe("part: something missing");
+    expect(states({ issues, next })["rocket"]).toBe("now: something missing");
+  });
+
+  test("knows an old reading of the wind, and a field without one", () => {
+    const age = { taken: "10:40", minutes: 74, stale: true };
+    expect(states({ age })["field"]).toBe("part: wind 2 m/s, 74 min ago");
+    expect(states({ documents: inventedDocuments() })["field"]).toBe("part: no wind given");
+  });
+
+  test("tells a cut from an over-cut", () => {
+    const inHand = inventedPart("bag-3.motor-in-hand.json", { name: "Bag 3" });
+    const cut = inventedSetting({ end: null, spacers: [], depth: 0.004 });
+    const data = {
+      settings: [cut],
+      toCut: { ...cut, reachesLeast: true, reachesHolds: true },
+      given: { delayKind: "adjustable", removedDepth: 0.004 },
+    };
+    const documents = inventedDocuments({ inHand });
+    expect(states({ documents, told: inventedTold({ data }) })["cut"]).toBe("full: Bag 3, cut");
+    const told = inventedTold({ data: { ...data, overCut: { delay: 6 } } });
+    expect(states({ documents, told })["cut"]).toBe("part: Bag 3, over-cut");
+  });
+
+  test("counts the checks that say stop or look", () => {
+    const check = (verdict: string) => ({ code: "ceiling", verdict, value: 1, limit: 0, unit: "m", source: "" });
+    expect(states({ told: inventedTold({ data: { checks: [check("look")] } }) })["checks"]).toBe("part: 1 says look");
+    const told = inventedTold({ data: { checks: [check("stop"), check("stop"), check("look")] } });
+    expect(states({ told })["checks"]).toBe("part: 2 say stop");
+  });
+});
