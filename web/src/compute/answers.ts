@@ -1,4 +1,3 @@
-import { DRAWS } from "./draws.js";
 import { defectWords } from "./failure-words.js";
 import type { FromDesk } from "./protocol.js";
 import type { Brief, PlanAnswer, Told, WindowAnswer } from "./told.js";
@@ -11,6 +10,15 @@ export function isSettled(told: Told): boolean {
   return told.draws >= told.of;
 }
 
+/** What was there before where it says the same: nothing that rests on it need be drawn again. */
+function kept<Value>(before: Value, now: Value): Value {
+  return JSON.stringify(before) === JSON.stringify(now) ? before : now;
+}
+
+function withKeptDoubts(before: Told | null, { data }: Told): Told["data"] {
+  return before === null ? data : { ...data, doubts: kept(before.data.doubts, data.doubts) };
+}
+
 /** How an answer goes on: when it is asked anew, with each message, and when the computing stopped. */
 export interface Rules<Value> {
   readonly first: Value;
@@ -21,21 +29,20 @@ export interface Rules<Value> {
 
 /** The last answer stays until the first odds of the new one. */
 export const planRules: Rules<PlanAnswer> = {
-  first: { issues: [], told: null, fresh: false, progress: null, failure: null, pictures: null },
-  asked: (answer) => ({ ...answer, fresh: false, progress: { done: 0, of: DRAWS }, failure: null }),
-  failed: (answer, failure) => ({ ...answer, progress: null, failure }),
+  first: { issues: [], told: null, fresh: false, settling: false, failure: null, pictures: null },
+  asked: (answer) => ({ ...answer, fresh: false, settling: true, failure: null }),
+  failed: (answer, failure) => ({ ...answer, settling: false, failure }),
   after(answer, message) {
     switch (message.kind) {
       case "read":
-        return { ...answer, issues: message.issues, ...(message.right ? {} : { progress: null }) };
+        return {
+          ...answer,
+          issues: kept(answer.issues, message.issues),
+          ...(message.right ? {} : { settling: false }),
+        };
       case "told": {
-        const { told } = message;
-        const progress = isSettled(told) ? null : { done: told.draws, of: told.of };
-        return { ...answer, told, fresh: answer.issues.length === 0, progress };
-      }
-      case "beat": {
-        if (answer.progress === null || message.done <= answer.progress.done) return answer;
-        return { ...answer, progress: { done: message.done, of: message.of } };
+        const told = { ...message.told, data: withKeptDoubts(answer.told, message.told) };
+        return { ...answer, told, fresh: answer.issues.length === 0, settling: !isSettled(told) };
       }
       case "pictures":
         return { ...answer, pictures: message.pictures };
@@ -47,7 +54,7 @@ export const planRules: Rules<PlanAnswer> = {
   },
 };
 
-/** The last known answer stays until the new one has settled. */
+/** The last known answer stays until the new one has settled; where none is known, rough odds are better than none. */
 export const briefRules: Rules<Brief> = {
   first: { state: "waiting", issues: [], told: null, failure: null },
   asked: (brief) => ({ ...brief, state: "waiting", failure: null }),
@@ -57,7 +64,10 @@ export const briefRules: Rules<Brief> = {
       case "read":
         return { ...brief, issues: message.issues, state: message.right ? "waiting" : "wrong" };
       case "told": {
-        if (!isSettled(message.told)) return brief;
+        if (!isSettled(message.told)) {
+          const known = brief.told !== null && isSettled(brief.told);
+          return known ? brief : { ...brief, told: message.told };
+        }
         return { ...brief, told: message.told, state: brief.issues.length === 0 ? "settled" : "wrong" };
       }
       case "failed":

@@ -96,14 +96,16 @@ describe("Computer.plan()", () => {
     subscribe(() => undefined);
     expect(asked()).toEqual([{ kind: "ask", job: 1, ask: "plan", plan }]);
     read(1);
-    expect(get()).toMatchObject({ told: null, fresh: false, progress: { done: 0, of: 10_000 } });
+    expect(get()).toMatchObject({ told: null, fresh: false, settling: true });
+    expect(computer.progress(plan).get()).toBe(0);
     say({ kind: "told", job: 1, told: tell(1, 256) });
-    expect(get()).toMatchObject({ fresh: true, progress: { done: 256, of: 10_000 } });
+    expect(get()).toMatchObject({ fresh: true, settling: true });
     say({ kind: "beat", job: 1, done: 900, of: 10_000 });
     say({ kind: "beat", job: 1, done: 500, of: 10_000 });
-    expect(get().progress?.done).toBe(900);
+    expect(computer.progress(plan).get()).toBe(0.09);
     say({ kind: "told", job: 1, told: tell(1) });
-    expect(get()).toMatchObject({ fresh: true, progress: null });
+    expect(get()).toMatchObject({ fresh: true, settling: false });
+    expect(computer.progress(plan).get()).toBeNull();
   });
 
   test("Computer.plan() sends documents before it asks of them, and only those that changed", () => {
@@ -154,7 +156,7 @@ describe("Computer.plan()", () => {
     const issue = { file: plan, path: "wind", code: "wrong", found: "wrong", accepted: "", example: "" };
     say({ kind: "read", job: 2, issues: [issue], files: [plan], right: false });
     say({ kind: "done", job: 2 });
-    expect(get()).toMatchObject({ issues: [issue], told: { data: { seed: 1 } }, fresh: false, progress: null });
+    expect(get()).toMatchObject({ issues: [issue], told: { data: { seed: 1 } }, fresh: false, settling: false });
   });
 
   test("Computer.plan() says an answer with issues is not of the documents as they are", () => {
@@ -188,7 +190,7 @@ describe("Computer.plan()", () => {
     read(1);
     say({ kind: "failed", job: 1, reason: "no root between 0 and 1" });
     expect(get().failure).toContain("no root between 0 and 1");
-    expect(get().progress).toBeNull();
+    expect(get().settling).toBe(false);
   });
 });
 

@@ -61,6 +61,11 @@ export class Computer {
     return this.question("plan", path, planRules).watch;
   }
 
+  /** Share of the draws of a plan's answer that are flown; null: none are under way. */
+  progress(path: string): Watch<number | null> {
+    return this.question("plan", path, planRules).progress;
+  }
+
   brief(path: string): Watch<Brief> {
     return this.question("brief", path, briefRules).watch;
   }

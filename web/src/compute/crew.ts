@@ -1,4 +1,5 @@
 import type { FromDesk, Held, Hired, ToDesk } from "./protocol.js";
+import { takeWorkers } from "./spawned.js";
 
 /** The workers as the page sees them: one desk, which has the others to itself. */
 export interface Crew {
@@ -16,8 +17,6 @@ export interface CrewEvents {
 
 export type StartCrew = (events: CrewEvents) => Crew;
 
-const MOST_WORKERS = 4;
-
 /**
  * Names this build: the file's name carries a hash of what is in it, and the worker's name with its own hash is in it.
  * Null while developing, where names stay as they are.
@@ -26,15 +25,11 @@ export const version: string | null = import.meta.env.DEV ? null : (import.meta.
 
 /** Starts one worker for each core, up to four; all run the same file. */
 export const startCrew: StartCrew = (events) => {
-  const count = Math.max(1, Math.min(MOST_WORKERS, navigator.hardwareConcurrency || 2));
   const ending = new AbortController();
   const died = (reason: string): void => {
     if (!ending.signal.aborted) events.died(reason);
   };
-  const workers = Array.from(
-    { length: count },
-    () => new Worker(new URL("./engine.worker.ts", import.meta.url), { type: "module" }),
-  );
+  const workers = takeWorkers();
   const hire = (worker: Worker, lock: string | null, hired: Hired<MessagePort>, ports: MessagePort[]): void => {
     worker.onerror = (event) => {
       event.preventDefault();

@@ -10,4 +10,5 @@ export type {
 } from "./told.js";
 export { useBrief } from "./use-brief.js";
 export { usePlanAnswer } from "./use-plan-answer.js";
+export { useProgress } from "./use-progress.js";
 export { useWindow } from "./use-window.js";

@@ -1,4 +1,4 @@
-import type { JobMessage, Rules } from "./answers.js";
+import { isSettled, type JobMessage, type Rules } from "./answers.js";
 import type { Changes } from "./desk-copy.js";
 import type { Ask } from "./protocol.js";
 import { Subject, type Watch } from "./subject.js";
@@ -17,7 +17,10 @@ export class Question<Value> {
   turn = 0;
   /** Documents that the answer rests on; null: not known. */
   files: ReadonlySet<string> | null = null;
+  /** Share of the draws that are flown, 0…1; null: none are under way. */
+  readonly progress: Watch<number | null>;
   private readonly subject: Subject<Value>;
+  private readonly share = new Subject<number | null>(null);
   private readonly rules: Rules<Value>;
 
   /** @param begin looks for the answer; called when somebody begins to watch what is stale */
@@ -32,6 +35,7 @@ export class Question<Value> {
       return end;
     };
     this.watch = { get: this.subject.get, subscribe };
+    this.progress = { get: this.share.get, subscribe: (listener) => this.share.add(listener) };
   }
 
   get watched(): boolean {
@@ -43,14 +47,24 @@ export class Question<Value> {
   }
 
   asked(): void {
+    this.share.set(0);
     this.subject.set(this.rules.asked(this.subject.get()));
   }
 
   hear(message: JobMessage): void {
+    if (message.kind === "beat") {
+      const share = this.share.get();
+      if (share !== null) this.share.set(Math.max(share, message.done / message.of));
+      return;
+    }
+    const over =
+      message.kind === "told" ? isSettled(message.told) : message.kind === "done" || message.kind === "failed";
+    if (over) this.share.set(null);
     this.subject.set(this.rules.after(this.subject.get(), message));
   }
 
   fail(words: string): void {
+    this.share.set(null);
     this.subject.set(this.rules.failed(this.subject.get(), words));
   }
 

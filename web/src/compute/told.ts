@@ -19,17 +19,12 @@ export interface PlanAnswer {
   readonly told: Told | null;
   /** `told` belongs to the documents as they are now. */
   readonly fresh: boolean;
-  /** Draws flown; null once settled. */
-  readonly progress: Progress | null;
+  /** Not all draws of the documents as they are now are flown; `useProgress` says how many. */
+  readonly settling: boolean;
   /** What went wrong with the computing, in words; it starts again by itself where it can. */
   readonly failure: string | null;
   /** Later than `told`, in the background; of the last settled answer until new ones come. */
   readonly pictures: PictureData | null;
-}
-
-export interface Progress {
-  readonly done: number;
-  readonly of: number;
 }
 
 /** One answer: after the first draws rough, after all of them settled. */

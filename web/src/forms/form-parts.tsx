@@ -1,4 +1,5 @@
 import { fieldAt } from "@delaywright/documents";
+import { memo } from "react";
 import { joinField, leadsTo } from "../parts/field-path.js";
 import {
   ChoiceField,
@@ -12,7 +13,8 @@ import {
   YesNo,
 } from "../parts/index.js";
 import { useNotes } from "../parts/scope.js";
-import { useEntry } from "../store/index.js";
+
+import { useEntryPart } from "../store/index.js";
 import { EitherField } from "./either-field.js";
 import { type FieldPart, type FormPart, fieldsOf, type MorePart } from "./model.js";
 
@@ -25,9 +27,9 @@ export interface FormPartsProps {
 }
 
 /** The fields of a form, each by the control that fits it. */
-export function FormParts({ path, base = "", parts }: FormPartsProps) {
+export const FormParts = memo(function FormParts({ path, base = "", parts }: FormPartsProps) {
   return parts.map((part) => <OnePart key={keyOf(part)} path={path} base={base} part={part} />);
-}
+});
 
 function keyOf(part: FormPart): string {
   if (part.part === "own") return part.id;
@@ -75,7 +77,7 @@ function OnePart({ path, base, part }: OnePartProps<FormPart>) {
 }
 
 function FieldControl({ path, base, part }: OnePartProps<FieldPart>) {
-  const kind = useEntry(path)?.kind;
+  const kind = useEntryPart(path, (entry) => entry?.kind);
   const name = joinField(base, part.field);
   const { part: _, field: __, ...rest } = part;
   const props = { ...rest, path, field: name };
@@ -98,7 +100,7 @@ function FieldControl({ path, base, part }: OnePartProps<FieldPart>) {
 /** Parts behind one line, which says when something in it is missing or wrong; then it starts open. */
 function MoreParts({ path, base, part }: OnePartProps<MorePart>) {
   const { issues } = useNotes(path);
-  const drafts = Object.keys(useEntry(path)?.drafts ?? {});
+  const drafts = useEntryPart(path, (entry) => Object.keys(entry?.drafts ?? {}).join("\n"));
   const fields = fieldsOf(part.parts, base);
   const inside = (place: string) => {
     const plain = place.replace(/\[\d+\]/g, "[]");
@@ -106,7 +108,7 @@ function MoreParts({ path, base, part }: OnePartProps<MorePart>) {
   };
   const wrong = issues.filter((issue) => inside(issue.path));
   const needed = wrong.filter((issue) => issue.code === "missing").length;
-  const toMend = wrong.length - needed + drafts.filter(inside).length;
+  const toMend = wrong.length - needed + drafts.split("\n").filter(inside).length;
   const words = [needed > 0 ? `${needed} needed` : "", toMend > 0 ? `${toMend} to mend` : ""].filter(
     (each) => each !== "",
   );

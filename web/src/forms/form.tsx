@@ -1,5 +1,6 @@
 import "./forms.css";
 import type { Doubt, Issue } from "@delaywright/documents";
+import { memo } from "react";
 import { DocumentScope } from "../parts/index.js";
 import { FormParts } from "./form-parts.js";
 import { headParts, nameParts, noteParts } from "./head-parts.js";
@@ -18,7 +19,7 @@ export interface FormProps {
 }
 
 /** A form of a whole document. */
-export function DocumentForm({
+export const DocumentForm = memo(function DocumentForm({
   path,
   within = "",
   issues,
@@ -34,10 +35,15 @@ export function DocumentForm({
       </div>
     </DocumentScope>
   );
-}
+});
 
 /** A form of a part of a plan. */
-export function PlanPartForm({ path, issues, doubts, parts }: FormProps & { readonly parts: readonly FormPart[] }) {
+export const PlanPartForm = memo(function PlanPartForm({
+  path,
+  issues,
+  doubts,
+  parts,
+}: FormProps & { readonly parts: readonly FormPart[] }) {
   return (
     <DocumentScope path={path} issues={issues} doubts={doubts}>
       <div className="form">
@@ -45,4 +51,4 @@ export function PlanPartForm({ path, issues, doubts, parts }: FormProps & { read
       </div>
     </DocumentScope>
   );
-}
+});

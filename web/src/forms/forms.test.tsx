@@ -23,6 +23,9 @@ const store = vi.hoisted(() => ({ entries: [] as { path: string }[] }));
 vi.mock("../store/index.js", () => ({
   useEntries: () => store.entries,
   useEntry: (path: string) => store.entries.find((entry) => entry.path === path),
+  useEntryPart: (path: string, select: (entry: unknown) => unknown) =>
+    select(store.entries.find((entry) => entry.path === path)),
+  useListing: () => store.entries,
   useSettings: () => [{ units: "imperial", theme: "auto", lastExport: null }, () => {}],
   useHistory: () => ({ undo: null, redo: null }),
 }));

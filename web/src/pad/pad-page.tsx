@@ -37,8 +37,8 @@ export function PadPage({ path }: { readonly path: string }) {
 
 function Pad({ path, documents }: { readonly path: string; readonly documents: PlanDocuments }) {
   const answer = usePlanAnswer(path);
-  const { told, pictures, progress } = answer;
-  const { window } = useWindow(path, told !== null && progress === null);
+  const { told, pictures, settling } = answer;
+  const { window } = useWindow(path, told !== null && !settling);
   const [{ units }] = useSettings();
   const now = useNow(LOOK_EVERY);
   const awake = useWakeLock();
@@ -64,7 +64,7 @@ function Pad({ path, documents }: { readonly path: string; readonly documents: P
     readAt: cut?.readAt ?? null,
     units,
   });
-  const state = progress !== null ? "settling" : wantsReading(age) ? "stale" : "settled";
+  const state = settling ? "settling" : wantsReading(age) ? "stale" : "settled";
   return (
     <main className="pad-view" id="main" tabIndex={-1} data-state={state}>
       <Head head={words.head} detail={words.detail} link={link} />
@@ -77,7 +77,7 @@ function Pad({ path, documents }: { readonly path: string; readonly documents: P
         </p>
         <h2>{words.answer}</h2>
         <p className="hidden" role="status">
-          {progress === null ? `Still good? ${words.answer}. ${words.odds} ${words.oddsNote}.` : ""}
+          {!settling ? `Still good? ${words.answer}. ${words.odds} ${words.oddsNote}.` : ""}
         </p>
       </section>
       <PadWind told={told} window={window} age={age} plan={documents.plan} units={units} />

@@ -1,8 +1,9 @@
 import "./choice.css";
 import "./document-field.css";
 import { type Kind, kinds, type Raw } from "@delaywright/documents";
+import { memo } from "react";
 import { Button, Label, ListBox, ListBoxItem, Popover, Select, SelectValue } from "react-aria-components";
-import { addDocument, type Entry, setField, useEntries } from "../store/index.js";
+import { addDocument, setField, useListing } from "../store/index.js";
 import { blankDocument } from "./blank-document.js";
 import { addressOfDocument } from "./document-address.js";
 import { fieldId } from "./field-id.js";
@@ -31,10 +32,10 @@ export function wordOfKind(kind: Kind): string {
 }
 
 /** A document of the library that this one refers to. */
-export function DocumentField(props: DocumentFieldProps) {
+export const DocumentField = memo(function DocumentField(props: DocumentFieldProps) {
   const { path, field, label, aside, hint, required = false, leftOut } = props;
   const state = useField(path, field, label);
-  const entries = useEntries();
+  const entries = useListing();
   const fitting: readonly Kind[] =
     props.kinds ?? (state.kind === null ? [] : (kinds[state.kind].references[lastKeyOf(field)] ?? []));
   const { value } = state;
@@ -46,7 +47,7 @@ export function DocumentField(props: DocumentFieldProps) {
   const items = [
     ...(optional ? [{ id: LEFT_OUT, word: leftOut ?? "none" }] : []),
     ...(inside === undefined ? [] : [{ id: INSIDE, word: `${inside}, inside this document` }]),
-    ...(chosen !== undefined && !offered.includes(there as Entry)
+    ...(chosen !== undefined && !offered.includes(there as (typeof entries)[number])
       ? [{ id: chosen, word: `${chosen}, not in the library` }]
       : []),
     ...offered.map((entry) => ({ id: entry.path, word: wordOfEntry(entry, fitting, offered) })),
@@ -112,10 +113,14 @@ export function DocumentField(props: DocumentFieldProps) {
       </Popover>
     </Select>
   );
-}
+});
 
 /** Its name, with what else it takes to tell it from the others. */
-function wordOfEntry(entry: Entry, fitting: readonly Kind[], offered: readonly Entry[]): string {
+function wordOfEntry(
+  entry: ReturnType<typeof useListing>[number],
+  fitting: readonly Kind[],
+  offered: readonly ReturnType<typeof useListing>[number][],
+): string {
   const twin = offered.some((each) => each !== entry && each.name === entry.name);
   const more = [fitting.length > 1 && entry.kind !== null ? wordOfKind(entry.kind) : "", twin ? entry.path : ""];
   const words = more.filter((each) => each !== "").join(", ");

@@ -19,6 +19,7 @@ export { Section } from "./section.js";
 export { askRedo, askUndo, TakeBack } from "./take-back.js";
 export { TextField } from "./text-field.js";
 export { useNarrow } from "./use-narrow.js";
+export { useSame } from "./use-same.js";
 export { Verdict, type VerdictWord } from "./verdict.js";
 export { WithSource } from "./with-source.js";
 export { SwitchRow, YesNo } from "./yes-no.js";

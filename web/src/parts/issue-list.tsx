@@ -1,7 +1,7 @@
 import "./issue-list.css";
 import { type Doubt, doubtLine, type Issue, issueSentence } from "@delaywright/documents";
 import { Button } from "react-aria-components";
-import { useEntries } from "../store/index.js";
+import { useListing } from "../store/index.js";
 import { revealField } from "./field-id.js";
 
 export interface IssueListProps {
@@ -13,7 +13,7 @@ export interface IssueListProps {
 
 /** What is wrong in documents, each leading to its field. */
 export function IssueList({ issues, doubts = [], label = "What is wrong" }: IssueListProps) {
-  const entries = useEntries();
+  const entries = useListing();
   if (issues.length + doubts.length === 0) return null;
   const nameOf = (file: string) => entries.find((entry) => entry.path === file)?.name ?? file;
   const kindOf = (file: string) => entries.find((entry) => entry.path === file)?.kind ?? null;

@@ -1,6 +1,7 @@
-import { type Doubt, documentDoubts, type Issue, type Kind, readValue } from "@delaywright/documents";
+import { type Doubt, documentDoubts, type Issue, type Kind, type Raw, readValue } from "@delaywright/documents";
 import { createContext, type ReactNode, useContext, useMemo } from "react";
 import { useEntry } from "../store/index.js";
+import { useSame } from "./use-same.js";
 
 /** What there is to say about the fields of one document, beyond what each says by itself. */
 export interface FieldNotes {
@@ -19,13 +20,20 @@ export interface DocumentScopeProps {
   readonly children: ReactNode;
 }
 
-function ownNotes(kind: Kind | null, raw: unknown, path: string): FieldNotes {
+/** By document as it stands: several forms of one plan ask for the same. */
+const known = new WeakMap<object, FieldNotes>();
+
+function ownNotes(kind: Kind | null, raw: Raw | null | undefined, path: string): FieldNotes {
   if (kind === null || raw === null || raw === undefined) return nothing;
+  const before = known.get(raw);
+  if (before !== undefined) return before;
   const read = readValue(raw, { file: path });
-  return {
+  const notes = {
     issues: read.state === "ready" ? [] : read.issues,
     doubts: documentDoubts(kind, raw, { file: path, path: "" }),
   };
+  known.set(raw, notes);
+  return notes;
 }
 
 function joined<Note extends { readonly file: string; readonly path: string; readonly code: string }>(
@@ -45,10 +53,8 @@ export function DocumentScope({ path, issues, doubts, children }: DocumentScopeP
   const [kind, raw] = [entry?.kind ?? null, entry?.raw];
   const own = useMemo(() => ownNotes(kind, raw, path), [kind, raw, path]);
   const outer = useContext(Notes);
-  const notes = useMemo(() => {
-    const here = { issues: joined(own.issues, issues, path), doubts: joined(own.doubts, doubts, path) };
-    return new Map([...outer, [path, here]]);
-  }, [own, issues, doubts, path, outer]);
+  const here = useSame({ issues: joined(own.issues, issues, path), doubts: joined(own.doubts, doubts, path) });
+  const notes = useMemo(() => new Map([...outer, [path, here]]), [here, path, outer]);
   return <Notes value={notes}>{children}</Notes>;
 }
 

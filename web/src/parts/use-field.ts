@@ -1,5 +1,5 @@
 import { checkField, type Doubt, type FieldShape, fieldAt, type Issue, type Kind } from "@delaywright/documents";
-import { type Entry, setField, useEntry } from "../store/index.js";
+import { type Entry, entryNow, setField, useEntryPart } from "../store/index.js";
 import { isKeyed, joinField, parentOf, valueAt } from "./field-path.js";
 import { useNotes } from "./scope.js";
 
@@ -65,19 +65,18 @@ export function emptied(entry: Pick<Entry, "raw" | "drafts">, kind: Kind, field:
  * @param along what its object must have beside it, set where it is missing
  */
 export function useField(path: string, field: string, label: string, along?: Readonly<Record<string, unknown>>): Field {
-  const entry = useEntry(path);
   const notes = useNotes(path);
-  const kind = entry?.kind ?? null;
-  const value = valueAt(entry?.raw, field);
-  const draft = entry?.drafts[field];
+  const kind = useEntryPart(path, (entry) => entry?.kind ?? null);
+  const value = useEntryPart(path, (entry) => valueAt(entry?.raw, field));
+  const draft = useEntryPart(path, (entry) => entry?.drafts[field]);
+  const lacking = useEntryPart(path, (entry) => kind !== null && isNeeded(kind, entry?.raw, field));
   const shape = kind === null ? undefined : fieldAt(kind, field);
   const own = kind === null || draft === undefined ? undefined : (checkField(kind, field, draft) ?? undefined);
   const joint = notes.issues.filter((issue) => issue.path === field);
-  const needed =
-    value === undefined &&
-    ((kind !== null && isNeeded(kind, entry?.raw, field)) || joint.some((issue) => issue.code === "missing"));
+  const needed = value === undefined && (lacking || joint.some((issue) => issue.code === "missing"));
   const send = (next: unknown) => {
     const parent = parentOf(field);
+    const entry = entryNow(path);
     for (const [key, beside] of Object.entries(along ?? {})) {
       const at = joinField(parent, key);
       if (valueAt(entry?.raw, at) === undefined) setField(path, at, beside, label);
@@ -85,6 +84,7 @@ export function useField(path: string, field: string, label: string, along?: Rea
     setField(path, field, next, label);
   };
   const clear = () => {
+    const entry = entryNow(path);
     if (entry === undefined || kind === null) return;
     const away = emptied(entry, kind, field);
     if (away === undefined) setField(path, field, "", label);

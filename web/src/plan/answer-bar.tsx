@@ -1,13 +1,13 @@
 import { glued, holdsPercent, percent, type UnitSystem, upperFirst } from "@delaywright/documents";
 import { Button } from "react-aria-components";
-import type { PlanAnswer, Told } from "../compute/index.js";
+import { type PlanAnswer, type Told, useProgress } from "../compute/index.js";
 import { OddsFigure, revealField } from "../parts/index.js";
 import { Strip } from "../pictures/strip.js";
 import { badWords } from "../standing/outcome-words.js";
 import type { PlanDocuments } from "../standing/plan-documents.js";
 import { targetOf } from "../standing/target.js";
 import { ageWords, type WeatherAge } from "../standing/weather-age.js";
-import { useEntries } from "../store/index.js";
+import { useListing } from "../store/index.js";
 import { answerHeadline, checksWords, openingLines } from "./answer-words.js";
 import { follow, goToSection } from "./follow.js";
 import { type NextAct, sectionOfIssue, wordOfField } from "./next-act.js";
@@ -34,7 +34,7 @@ export function AnswerBar(props: AnswerBarProps) {
           </Button>
         )}
       </div>
-      <Settling answer={answer} />
+      <Settling path={documents.plan.path} />
     </section>
   );
 }
@@ -79,7 +79,7 @@ function Figures({ answer, told, documents, age, units }: AnswerBarProps & { rea
   const target = targetOf(data);
   const opening = target === null ? null : openingLines(target, units);
   const checks = checksWords(data);
-  const settling = answer.progress !== null;
+  const { settling } = answer;
   return (
     <>
       <div className="plan-what">
@@ -148,7 +148,7 @@ function Figures({ answer, told, documents, age, units }: AnswerBarProps & { rea
 
 /** Why the answer is not quite that of now: an error in a field, an old reading, computing that failed. */
 function Standing({ answer, age }: Pick<AnswerBarProps, "answer" | "documents" | "age">) {
-  const entries = useEntries();
+  const entries = useListing();
   const { issues, fresh, failure } = answer;
   if (failure !== null) return <p className="plan-warn">{failure}</p>;
   const [issue] = issues;
@@ -164,12 +164,11 @@ function Standing({ answer, age }: Pick<AnswerBarProps, "answer" | "documents" |
 }
 
 /** The line that fills while draws are flown. */
-function Settling({ answer }: Pick<AnswerBarProps, "answer">) {
-  const { progress } = answer;
-  const share = progress === null ? 0 : progress.done / Math.max(1, progress.of);
+function Settling({ path }: { readonly path: string }) {
+  const share = useProgress(path);
   return (
     <div className="plan-settle" aria-hidden="true">
-      {progress !== null && <span style={{ width: `${(100 * share).toFixed(0)}%` }} />}
+      {share !== null && <span style={{ transform: `scaleX(${share.toFixed(2)})` }} />}
     </div>
   );
 }

@@ -1,5 +1,5 @@
+import { memo } from "react";
 import { Button, Menu, MenuItem, MenuTrigger, Popover } from "react-aria-components";
-import type { Entry } from "../store/index.js";
 import { follow, goToSection } from "./follow.js";
 import type { NextAct, SectionId } from "./next-act.js";
 import type { SectionState } from "./section-state.js";
@@ -7,11 +7,11 @@ import type { SectionState } from "./section-state.js";
 interface FootBarProps {
   readonly states: readonly SectionState[];
   readonly next: NextAct | null;
-  readonly plan: Entry;
+  readonly path: string;
 }
 
 /** On a phone: how far the sections have come, the way to them, and the next act. */
-export function FootBar({ states, next, plan }: FootBarProps) {
+export const FootBar = memo(function FootBar({ states, next, path }: FootBarProps) {
   return (
     <div className="plan-foot">
       <div className="plan-marks" aria-hidden="true">
@@ -33,11 +33,11 @@ export function FootBar({ states, next, plan }: FootBarProps) {
           </Popover>
         </MenuTrigger>
         {next !== null && (
-          <Button className="next-act" onPress={() => follow(next, plan.path)}>
+          <Button className="next-act" onPress={() => follow(next, path)}>
             {next.short}
           </Button>
         )}
       </div>
     </div>
   );
-}
+});

@@ -1,8 +1,9 @@
+import { memo } from "react";
 import { Button, ToggleButton, ToggleButtonGroup } from "react-aria-components";
 import { addressOf } from "../app/router.js";
 import { askRedo, askUndo } from "../parts/index.js";
 import { timeOfDay } from "../standing/weather-age.js";
-import { type Entry, type Settings, useHistory, useSaving, useSettings } from "../store/index.js";
+import { type Settings, useHistory, useSaving, useSettings } from "../store/index.js";
 import { SheetMenu } from "./sheet-menu.js";
 
 /** Where and when the plan was last kept. */
@@ -14,13 +15,13 @@ export function savedWords({ state, at }: ReturnType<typeof useSaving>): string 
 }
 
 /** The line above the answer: where one is, undo, and how the sheet is shown. */
-export function PlanHeader({ plan }: { readonly plan: Entry }) {
+export const PlanHeader = memo(function PlanHeader({ path, name }: { readonly path: string; readonly name: string }) {
   const saving = useSaving();
   const history = useHistory();
   return (
     <header className="plan-top">
       <a href={addressOf({ page: "bench" })}>Bench</a>
-      <h1>{plan.name}</h1>
+      <h1>{name}</h1>
       <span className="plan-saved">{savedWords(saving)}</span>
       <span className="plan-push" />
       <Button
@@ -44,13 +45,13 @@ export function PlanHeader({ plan }: { readonly plan: Entry }) {
       <Button className="act plan-wide" onPress={() => print()}>
         Print
       </Button>
-      <a className="act plan-wide plan-pad" href={addressOf({ page: "pad", path: plan.path })}>
+      <a className="act plan-wide plan-pad" href={addressOf({ page: "pad", path })}>
         Pad view
       </a>
-      <SheetMenu plan={plan} />
+      <SheetMenu path={path} />
     </header>
   );
-}
+});
 
 function undoWords(act: string, label: string | undefined): string {
   return label === undefined ? act : `${act}: ${label}`;

@@ -2,8 +2,8 @@ import "./plan-page.css";
 import "./print.css";
 import { memo, useDeferredValue, useMemo } from "react";
 import { addressOf } from "../app/router.js";
-import { type PlanAnswer, usePlanAnswer } from "../compute/index.js";
-import { IssueList } from "../parts/index.js";
+import { usePlanAnswer } from "../compute/index.js";
+import { IssueList, useSame } from "../parts/index.js";
 import { type PlanDocuments, usePlanDocuments } from "../standing/plan-documents.js";
 import { useNow } from "../standing/use-now.js";
 import { weatherAge } from "../standing/weather-age.js";
@@ -28,44 +28,31 @@ export function PlanPage({ path }: { readonly path: string }) {
 /** Drawn again only where something in it changed. */
 const Sheet = memo(Sections);
 
-/** Some of the draws, as far as the sheet is concerned. */
-const SOME = { done: 0, of: 1 };
-
-/** The answer without how far its draws have come: the same object for as long as nothing else changes. */
-function useSteady({ issues, told, fresh, failure, pictures, progress }: PlanAnswer): PlanAnswer {
-  const settled = progress === null;
-  return useMemo(
-    () => ({ issues, told, fresh, failure, pictures, progress: settled ? null : SOME }),
-    [issues, told, fresh, failure, pictures, settled],
-  );
-}
-
 function PlanSheet({ path, documents }: { readonly path: string; readonly documents: PlanDocuments }) {
   const answer = usePlanAnswer(path);
   const [{ units }] = useSettings();
   const now = useNow(LOOK_EVERY);
-  const steady = useSteady(answer);
-  const all = useMemo(() => {
-    const { issues, told } = steady;
-    const age = documents.plan.raw === null ? null : weatherAge(documents.plan.raw, now);
-    const next = nextAct({ documents, issues, told, age });
-    const states = sectionStates({ documents, issues, told, age, next, units });
-    return { documents, answer: steady, age, next, states, units };
-  }, [documents, steady, now, units]);
-  const { age, next, states } = all;
+  const { issues, told, settling } = answer;
+  const age = useSame(documents.plan.raw === null ? null : weatherAge(documents.plan.raw, now));
+  const next = useSame(nextAct({ documents, issues, told, age }));
+  const states = useSame(sectionStates({ documents, issues, told, age, next, units }));
+  const all = useMemo(
+    () => ({ documents, answer, age, next, states, units }),
+    [documents, answer, age, next, states, units],
+  );
   // the answer comes first, and typing is never held up: the sheet follows in pieces
   const sheet = useDeferredValue(all, null);
   return (
-    <div className="plan" data-state={answer.progress === null ? "settled" : "settling"}>
-      <PlanHeader plan={documents.plan} />
+    <div className="plan" data-state={settling ? "settling" : "settled"}>
+      <PlanHeader path={path} name={documents.plan.name} />
       <AnswerBar answer={answer} documents={documents} age={age} next={next} units={units} />
       <div className="plan-frame">
         <Rail states={states} />
-        <main className="plan-sheet" id="main" tabIndex={-1} aria-busy={answer.progress !== null || sheet !== all}>
+        <main className="plan-sheet" id="main" tabIndex={-1} aria-busy={settling || sheet !== all}>
           {sheet !== null && <Sheet {...sheet} />}
         </main>
       </div>
-      <FootBar states={states} next={next} plan={documents.plan} />
+      <FootBar states={states} next={next} path={path} />
     </div>
   );
 }

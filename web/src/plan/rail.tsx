@@ -1,10 +1,11 @@
+import { memo } from "react";
 import { goToSection } from "./follow.js";
 import type { SectionState } from "./section-state.js";
 
 const markWords = { full: "complete", part: "something missing", now: "next", open: "not begun" } as const;
 
 /** The sections in the order of the day, each with how far it has come. */
-export function Rail({ states }: { readonly states: readonly SectionState[] }) {
+export const Rail = memo(function Rail({ states }: { readonly states: readonly SectionState[] }) {
   return (
     <nav className="plan-rail" aria-label="Sections">
       <ol>
@@ -23,4 +24,4 @@ export function Rail({ states }: { readonly states: readonly SectionState[] }) {
       </ol>
     </nav>
   );
-}
+});

@@ -1,7 +1,7 @@
 import { Button, Menu, MenuItem, MenuTrigger, Popover } from "react-aria-components";
 import { go } from "../app/router.js";
 import { askRedo } from "../parts/index.js";
-import { type Entry, type Settings, useHistory, useSettings } from "../store/index.js";
+import { type Settings, useHistory, useSettings } from "../store/index.js";
 
 const themes: readonly (readonly [Settings["theme"], string])[] = [
   ["auto", "Theme of the device"],
@@ -11,7 +11,7 @@ const themes: readonly (readonly [Settings["theme"], string])[] = [
 ];
 
 /** On a phone: what stands in the line above the answer on a desk. */
-export function SheetMenu({ plan }: { readonly plan: Entry }) {
+export function SheetMenu({ path }: { readonly path: string }) {
   const [{ units, theme }, change] = useSettings();
   const { redo } = useHistory();
   const act = (key: string | number): void => {
@@ -19,7 +19,7 @@ export function SheetMenu({ plan }: { readonly plan: Entry }) {
     if (word === "redo") askRedo();
     else if (word === "units") change({ units: units === "metric" ? "imperial" : "metric" });
     else if (word === "print") print();
-    else if (word === "pad") go({ page: "pad", path: plan.path });
+    else if (word === "pad") go({ page: "pad", path });
     else change({ theme: word as Settings["theme"] });
   };
   return (

@@ -2,6 +2,7 @@ import type { Kind } from "@delaywright/documents";
 import { useCallback, useSyncExternalStore } from "react";
 import type { Entry } from "./entry.js";
 import type { Step } from "./history.js";
+import type { Listed } from "./memory.js";
 import type { Persistence } from "./persistence.js";
 import type { Saving } from "./saving.js";
 import type { Settings } from "./settings.js";
@@ -20,6 +21,20 @@ export function useEntries(kind?: Kind): readonly Entry[] {
 /** One document; undefined where there is none of that path. */
 export function useEntry(path: string): Entry | undefined {
   return useSyncExternalStore(store.memory.subscribe, () => store.memory.get(path));
+}
+
+/**
+ * Something of one document: drawn again only where that something changes, not with every key typed elsewhere in it.
+ *
+ * @param select gives the same value for the same document: a word, a number, or a part of the document itself
+ */
+export function useEntryPart<Part>(path: string, select: (entry: Entry | undefined) => Part): Part {
+  return useSyncExternalStore(store.memory.subscribe, () => select(store.memory.get(path)));
+}
+
+/** What documents are called and what they are, without what stands in them; the same list until one of that changes. */
+export function useListing(): readonly Listed[] {
+  return useSyncExternalStore(store.memory.subscribe, store.memory.listing);
 }
 
 /** What undo and redo would do next. */

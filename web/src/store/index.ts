@@ -4,7 +4,9 @@ export type { UndoResult } from "./history.js";
 export {
   useEntries,
   useEntry,
+  useEntryPart,
   useHistory,
+  useListing,
   usePersistence,
   useSaving,
   useSettings,
@@ -16,6 +18,7 @@ export {
   addDocument,
   changeDocuments,
   documentSource,
+  entryNow,
   exportDocuments,
   exportInParts,
   importInto,

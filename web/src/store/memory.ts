@@ -8,11 +8,15 @@ function order(one: Entry, other: Entry): number {
   return byName.compare(one.name, other.name) || (one.path < other.path ? -1 : 1);
 }
 
+/** A document as it stands in a list. */
+export type Listed = Pick<Entry, "path" | "kind" | "name">;
+
 /** All entries as they are now, changed at once and written later. */
 export class Memory {
   private readonly watched = new Watched<ReadonlyMap<string, Entry>>(new Map());
   private readonly lists = new Map<Kind | undefined, readonly Entry[]>();
   private listed: ReadonlyMap<string, Entry> | null = null;
+  private names: readonly Listed[] = [];
 
   readonly subscribe = this.watched.subscribe;
 
@@ -50,6 +54,17 @@ export class Memory {
     this.lists.set(kind, list);
     return list;
   }
+
+  /** Every document by its name, sorted; the same list as before where no name and no kind changed. */
+  readonly listing = (): readonly Listed[] => {
+    const now = this.list();
+    const { names } = this;
+    const same = ({ path, kind, name }: Entry, i: number): boolean =>
+      names[i]?.path === path && names[i].kind === kind && names[i].name === name;
+    if (now.length !== names.length || !now.every(same))
+      this.names = now.map(({ path, kind, name }) => ({ path, kind, name }));
+    return this.names;
+  };
 
   private sorted(kind: Kind | undefined): readonly Entry[] {
     const all = [...this.watched.get().values()];

@@ -62,6 +62,11 @@ export function addDocument(kind: Kind, raw: Raw, wantedName?: string): string {
   return store.add(kind, raw, wantedName);
 }
 
+/** One document as it is now, for what is done on a press; undefined where there is none. */
+export function entryNow(path: string): Entry | undefined {
+  return store.memory.get(path);
+}
+
 /** Takes the last step back. `confirmed`: the flyer was asked where the step asks. */
 export function undo(options?: { readonly confirmed?: boolean }): UndoResult {
   return store.undo(options);

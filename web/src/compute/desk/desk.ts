@@ -13,13 +13,13 @@ import { warmInputs } from "./warm-up.js";
 import { windowOf } from "./window-data.js";
 import type { Work } from "./work.js";
 
-/** After how many draws a rough answer is told. */
-const STAGES = [256, 2048];
+/** After how many draws a rough answer is told: once, since each telling draws the page again. */
+const STAGES = [256];
 const SEED = 1;
 const WARM_UP_DRAWS = 1024;
 
 /** Signs of life are given no more often than this [ms]. */
-const BEAT = 40;
+const BEAT = 80;
 
 /** A plan that was made ready for the engine. */
 interface Ready {
@@ -111,7 +111,7 @@ export class Desk {
   private async answerBrief(task: Task, job: number, plan: string): Promise<void> {
     const ready = await this.ready(task, job, plan);
     if (ready !== null) {
-      const decision = await this.decided(task, job, ready);
+      const decision = await this.decided(task, job, ready, (part) => this.tell(job, ready, part, this.draws));
       this.tell(job, ready, decision, decision.draws);
     }
     this.done(job);

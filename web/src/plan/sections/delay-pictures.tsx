@@ -58,9 +58,9 @@ export function WeatherAndDrivers(props: SectionProps) {
 
 function Window(props: SectionProps) {
   const { answer, documents, units } = props;
-  const { told, progress } = answer;
+  const { told, settling } = answer;
   const narrow = useNarrow();
-  const { window, state, failure } = useWindow(documents.plan.path, progress === null && told !== null);
+  const { window, state, failure } = useWindow(documents.plan.path, !settling && told !== null);
   if (told === null) return null;
   const { wind, zones } = told.facts;
   const at = window === null ? "" : `, ${delayWords(window.delay)}`;

@@ -25,6 +25,6 @@ export type PictureState = "settling" | "settled" | "stale";
 
 /** Pictures settle with the answer, and fade with the reading of the wind. */
 export function pictureState({ answer, age }: Pick<SectionProps, "answer" | "age">): PictureState {
-  if (answer.progress !== null) return "settling";
+  if (answer.settling) return "settling";
   return age?.stale === true ? "stale" : "settled";
 }

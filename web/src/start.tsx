@@ -8,6 +8,9 @@ import { warmUp } from "./compute/index.js";
 import { keepOffline } from "./offline/update.js";
 import { openStore } from "./store/index.js";
 
+/** How long the first decision has line and cores to itself before the app is kept for use without a network [ms]. */
+const OFFLINE_AFTER = 2500;
+
 const place = document.getElementById("root");
 if (place === null) throw new Error("the page has no root");
 const root = createRoot(place);
@@ -23,4 +26,4 @@ try {
 } catch (error) {
   root.render(<ErrorScreen error={error} />);
 }
-keepOffline();
+setTimeout(keepOffline, OFFLINE_AFTER);
