@@ -1,6 +1,6 @@
-// Measures the ensemble against C and odex, and the whole `decide`: `npm run bench`, `npm run bench -- --strict` to fail on a miss.
+// Measures the ensemble against C and odex, the shortlist, and the whole `decide`: `npm run bench`, `npm run bench -- --strict` to fail on a miss.
 import { spawnSync } from "node:child_process";
-import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { cpus, tmpdir } from "node:os";
 import { dirname, join } from "node:path";
 import process from "node:process";
@@ -22,17 +22,48 @@ async function measureEngine() {
     conditions: ["source"],
     logLevel: "warning",
   });
-  const { measure } = await import(pathToFileURL(outfile));
-  return measure(join(root, "engine/bench/ensemble.c"), folder);
+  const { measure, measureShortlist } = await import(pathToFileURL(outfile));
+  const measured = measure(join(root, "engine/bench/ensemble.c"), folder);
+  return { ...measured, shortlist: await measureShortlist() };
 }
 
-/** Median time and peak memory of the whole process, or null where there is no command line or no example to run. */
-function measureDecide() {
+/** Builds the command line where there is one; null where it or its example is missing. */
+function commandLine() {
   const bundle = join(root, "cli/dist/delaywright.mjs");
   const plan = join(root, "cli/examples/worked-example/plan.json");
   const builder = join(root, "cli/build.mjs");
   if (existsSync(builder)) spawnSync(process.execPath, [builder], { stdio: ["ignore", "ignore", "inherit"] });
-  if (!existsSync(bundle) || !existsSync(plan)) return null;
+  return existsSync(bundle) && existsSync(plan) ? { bundle, plan } : null;
+}
+
+/** Time of the whole process for a folder of motors that are all flown, on two workers [s]; the best of three. */
+function measureShortlistProcess() {
+  const command = commandLine();
+  if (command === null) return null;
+  const motor = JSON.parse(readFileSync(join(root, "cli/examples/larkmoor/demo-h150.motor.json"), "utf8"));
+  const motors = join(folder, "motors");
+  mkdirSync(motors);
+  for (let i = 0; i < 200; i++) {
+    const newtons = motor.thrust.newtons.map((each) => Number((each * (0.95 + i / 2000)).toFixed(2)));
+    const one = { ...motor, name: `Bench ${i}`, thrust: { ...motor.thrust, newtons } };
+    writeFileSync(join(motors, `bench-${i}.motor.json`), JSON.stringify(one));
+  }
+  const words = [command.bundle, "shortlist", command.plan, "--motors", motors, "--workers", "2", "--json"];
+  const times = Array.from({ length: 3 }, () => {
+    const start = performance.now();
+    const { status, stdout, stderr } = spawnSync(process.execPath, words, { encoding: "utf8", maxBuffer: 1e8 });
+    const flown = status === 0 ? JSON.parse(stdout).ranked.length : 0;
+    if (flown !== 200) throw new Error(`shortlist ended with ${status}, ${flown} motors flown: ${stderr}`);
+    return (performance.now() - start) / 1000;
+  });
+  return Math.min(...times);
+}
+
+/** Median time and peak memory of the whole process, or null where there is no command line or no example to run. */
+function measureDecide() {
+  const found = commandLine();
+  if (found === null) return null;
+  const { bundle, plan } = found;
   const command = [bundle, "decide", plan, "--draws", "2000"];
   const times = Array.from({ length: 7 }, () => {
     const start = performance.now();
@@ -56,7 +87,7 @@ const flightsASecond = (value) => `${Math.round(value).toLocaleString("en")} fli
 const atLeast = (target, value) => ({ value, pass: value >= target });
 const atMost = (target, value) => ({ value, pass: value <= target });
 
-function rowsOf({ pitching, aligned, flightsAlone, odex, compiler }, decide) {
+function rowsOf({ pitching, aligned, flightsAlone, odex, compiler, shortlist }, decide, shortlistProcess) {
   const rows = [];
   const add = (what, shown, target = "", judged = {}) => rows.push({ what, shown, target, ...judged });
   const skip = (what, why) => rows.push({ what, shown: why, target: "" });
@@ -98,6 +129,16 @@ function rowsOf({ pitching, aligned, flightsAlone, odex, compiler }, decide) {
       ...atMost(0.05, openingAirspeed),
     });
   }
+  const { seconds, firstTen, growth, flying } = shortlist;
+  add("shortlist, 200 motors × 500 draws, two cores", `${seconds.toFixed(2)} s`, "≤ 5 s", atMost(5, seconds));
+  add("shortlist, first ten rows, two cores", `${firstTen.toFixed(2)} s`, "≤ 0.4 s", atMost(0.4, firstTen));
+  add("shortlist, time a motor: 200 motors / 50", growth.toFixed(2), "≤ 1.2", atMost(1.2, growth));
+  add("shortlist, time in draws / all time", flying.toFixed(2), "≥ 0.7", atLeast(0.7, flying));
+  if (shortlistProcess === null) skip("shortlist, whole process", "skipped: no bundle or no worked example");
+  else
+    add("shortlist, 200 motors, whole process, two workers", `${shortlistProcess.toFixed(2)} s`, "≤ 5 s", {
+      ...atMost(5, shortlistProcess),
+    });
   if (decide === null) skip("decide, 2,000 draws", "skipped: no bundle or no worked example");
   else {
     add("decide, 2,000 draws, whole process", `${decide.seconds.toFixed(2)} s`, "≤ 0.7 s", atMost(0.7, decide.seconds));
@@ -121,7 +162,7 @@ function print(rows) {
 
 try {
   const measured = await measureEngine();
-  const rows = rowsOf(measured, measureDecide());
+  const rows = rowsOf(measured, measureDecide(), measureShortlistProcess());
   print(rows);
   const results = {
     date: new Date().toISOString().slice(0, 10),

@@ -2,7 +2,7 @@ import { existsSync, readFileSync } from "node:fs";
 import { availableParallelism } from "node:os";
 import process from "node:process";
 import { fileURLToPath } from "node:url";
-import { diskFiles } from "./io/files.js";
+import { diskFiles, writeWhole } from "./io/files.js";
 import type { Io } from "./io/io.js";
 import { terminalProgress } from "./io/progress.js";
 import { run } from "./run.js";
@@ -39,6 +39,8 @@ const io: Io = {
     process.stderr.write(text);
   },
   files: diskFiles,
+  now: () => new Date(),
+  write: writeWhole,
   colour: colourWanted(),
   progress: terminalProgress(process.stderr),
   cores: availableParallelism(),

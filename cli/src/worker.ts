@@ -1,10 +1,11 @@
 import { parentPort } from "node:worker_threads";
-import { type EnsembleChunk, prepareEnsemble } from "@delaywright/engine";
-import type { Task } from "./io/pool.js";
+import { type EnsembleChunk, judgeMotor, prepareEnsemble, type ShortlistSpec } from "@delaywright/engine";
+import type { MotorTask, Task } from "./io/pool.js";
 
 let prepared: { readonly job: number; readonly fly: (from: number, to: number) => EnsembleChunk } | undefined;
+let shortlist: ShortlistSpec | undefined;
 
-parentPort?.on("message", (task: Task) => {
+function flyRun(task: Task): void {
   if (task.spec !== undefined) prepared = { job: task.job, fly: prepareEnsemble(task.spec) };
   if (prepared?.job !== task.job) throw new Error("a run came before its spec");
   const chunk = prepared.fly(task.from, task.to);
@@ -13,4 +14,15 @@ parentPort?.on("message", (task: Task) => {
     chunk.judged.buffer as ArrayBuffer,
     chunk.samples.buffer as ArrayBuffer,
   ]);
+}
+
+async function judge(task: MotorTask): Promise<void> {
+  shortlist = task.shortlist ?? shortlist;
+  if (shortlist === undefined) throw new Error("a motor came before its plan");
+  parentPort?.postMessage(await judgeMotor(shortlist, task.candidate));
+}
+
+parentPort?.on("message", (task: Task | MotorTask) => {
+  if ("candidate" in task) return judge(task);
+  flyRun(task);
 });

@@ -2,6 +2,21 @@ import { describe, expect, test } from "vitest";
 import { bag, demoFiles, few, inHand, type Loose, runOver } from "./demo.js";
 import { faultsOf, schemaOf } from "./json-schema.js";
 
+/** A drogue first, pins that must stay whole under it, an electronics bay, sections, a club's rules. */
+const fullyPacked = demoFiles({
+  "demo.rocket.json": (rocket) => {
+    rocket.electronicsBay = { diameter: "70 mm", length: "150 mm" };
+    rocket.sectionMasses = ["1.2 kg", "0.9 kg"];
+    rocket.recovery.drogue = { canopy: { shape: "cross", diameter: "0.4 m" } };
+    rocket.recovery.main.opensAt = "150 m";
+    rocket.recovery.main.shearPins = [{ size: "4-40", count: 3 }];
+  },
+  "plan.json": (plan) => {
+    plan.ruleSet = "club.json";
+    plan.packing = { landingSpeed: "6 m/s" };
+  },
+  "club.json": () => ({ kind: "rule-set", version: 1, name: "Demo club", limits: { "wind-limit": { stop: "6 m/s" } } }),
+});
 const unconfirmed = demoFiles({
   "demo-h150.motor.json": (motor) => {
     delete motor.delay.instructions;
@@ -42,6 +57,15 @@ const overCut = inHand("28.2 mm", {
   }),
 });
 
+const cardOfABag = inHand("24.6 mm", {
+  "me.json": () => ({ kind: "flyer", version: 1, name: "Demo flyer", certification: 1 }),
+  "plan.json": (plan) => {
+    plan.motor = "bag-3.json";
+    plan.flyer = "me.json";
+    plan.choice = { delay: "9.5 s", reason: "to see" };
+  },
+});
+
 describe("schemas", () => {
   test.each([
     ["the demo", demoFiles()],
@@ -51,9 +75,22 @@ describe("schemas", () => {
     ["one flight without spread", oneFlight],
     ["a delay that outlasts every flight", grounded],
     ["an over-cut motor", overCut],
+    ["a rocket of which all is stated", fullyPacked],
   ])("decide.schema.json describes every key of %s", async (_, files) => {
     const { json } = await runOver(files, ["decide", "plan.json", "--json", ...few]);
     expect(faultsOf(json(), schemaOf("decide"))).toEqual([]);
+  });
+
+  test.each([
+    ["the demo", demoFiles()],
+    ["a motor in hand and a flyer", cardOfABag],
+    ["a motor without delay", withoutDelay],
+    ["a charge behind electronics", backUp],
+    ["one flight without spread", oneFlight],
+    ["an over-cut motor", overCut],
+  ])("card.schema.json describes every key of %s", async (_, files) => {
+    const { json } = await runOver(files, ["card", "plan.json", "--json", ...few]);
+    expect(faultsOf(json(), schemaOf("card"))).toEqual([]);
   });
 
   test("decide.schema.json holds the keys of the contract", async () => {
@@ -78,6 +115,12 @@ describe("schemas", () => {
     );
     expect(keys(decision.toCut)).toEqual(
       expect.arrayContaining("delay removed end spacers depth reachesLeast why homeCut".split(" ")),
+    );
+    expect(keys(decision.checks[0])).toEqual(
+      expect.arrayContaining("code verdict value limit unit source id edition status details missing sense".split(" ")),
+    );
+    expect(keys(decision.packing)).toEqual(
+      expect.arrayContaining("bay staticPorts canopy openings harness landing landings".split(" ")),
     );
     expect(keys(decision.stability)).toEqual(expect.arrayContaining("cp atGuideExit atBurnout".split(" ")));
   });
@@ -110,6 +153,24 @@ describe("schemas", () => {
       ...words,
     ]);
     expect(faultsOf(json(), schemaOf("cut"))).toEqual([]);
+  });
+
+  test.each([
+    ["the demo", demoFiles(), ["--motor", "demo-h150.motor.json"]],
+    ["no motor", demoFiles(), []],
+    ["a plugged motor", withoutDelay, ["--motor", "demo-h150.motor.json"]],
+    [
+      "strange pins",
+      demoFiles({
+        "demo.rocket.json": (rocket) => {
+          rocket.bay.shearPins = [{ size: "M2", count: 1 }];
+        },
+      }),
+      ["--motor", "demo-h150.motor.json"],
+    ],
+  ])("charge.schema.json describes every key of %s", async (_, files, words) => {
+    const { json } = await runOver(files, ["charge", "demo.rocket.json", "--json", ...words]);
+    expect(faultsOf(json(), schemaOf("charge"))).toEqual([]);
   });
 
   test("check.schema.json describes issues and doubts", async () => {

@@ -10,6 +10,33 @@ export {
 } from "./answer/decision-data.js";
 export { type DescentData, descentData, type FlightData, flightData, speedOf } from "./answer/flight-data.js";
 export type { GivenData, WindData } from "./answer/given-data.js";
+export {
+  type PrepBrief,
+  type PrepBriefInputs,
+  type PrepData,
+  type PrepFigures,
+  type PrepTarget,
+  prepBrief,
+  prepData,
+} from "./answer/prep-data.js";
+export {
+  type MotorCutData,
+  type MotorRowData,
+  motorRowData,
+  type RankedData,
+  type RefusedData,
+  type ShortlistData,
+  shortlistData,
+  type UnjudgedData,
+} from "./answer/shortlist-data.js";
+export { type WindowData, windowData } from "./answer/window-data.js";
+export { type CardCode, cardCode, type ReadCardCode, readCardCode } from "./card/card-code.js";
+export { type CardData, type CardDelay, type CardInputs, cardData } from "./card/card-data.js";
+export { type DeskPlan, deskIssue, deskPlan } from "./card/card-desk.js";
+export { type CardPage, type CardPageOptions, cardPage } from "./card/card-page.js";
+export { type CardPaper, cardPapers } from "./card/card-style.js";
+export type { DeskAssumption, DeskEntry, DeskField, DeskFields } from "./card/desk-entry.js";
+export { type CodePath, codePath } from "./card/qr-path.js";
 export { type Checked, checkLoaded } from "./check.js";
 export { type CsvThrust, type ReadThrust, readThrust } from "./csv/thrust.js";
 export { type Decoded, decodeText, LARGEST_FILE } from "./decode.js";
@@ -43,6 +70,18 @@ export type { Fault, Issue } from "./issue.js";
 export type { FieldDocument } from "./kinds/field/schema.js";
 export { type Boundary, type FieldZones, fieldZones, type Place } from "./kinds/field/zones.js";
 export type { FlightDocument } from "./kinds/flight/schema.js";
+export {
+  newFlight,
+  prepEvents,
+  type SignedFlight,
+  type SigningHand,
+  type SigningInputs,
+  type SignOff,
+  signMisfire,
+  signOff,
+  signScrub,
+  takeBackSignOff,
+} from "./kinds/flight/sign-offs.js";
 export type { FlyerDocument } from "./kinds/flyer/schema.js";
 export {
   type Document,
@@ -52,11 +91,12 @@ export {
   type KindOfDocument,
   kindNames,
   kinds,
+  pathIn,
 } from "./kinds/kinds.js";
 export type { LibraryDocument } from "./kinds/library/schema.js";
 export type { LogDocument } from "./kinds/log/schema.js";
 export type { MotorDocument } from "./kinds/motor/schema.js";
-export { motorToEngine } from "./kinds/motor/to-engine.js";
+export { chargeToEngine, motorToEngine } from "./kinds/motor/to-engine.js";
 export {
   type Reading,
   type ReadingInputs,
@@ -68,12 +108,26 @@ export type { MotorInHandDocument } from "./kinds/motor-in-hand/schema.js";
 export { cutSoFar } from "./kinds/motor-in-hand/to-engine.js";
 export type { PlanDocument } from "./kinds/plan/schema.js";
 export type { RocketDocument } from "./kinds/rocket/schema.js";
-export { type RocketSurroundings, recoveryToEngine, rocketToEngine } from "./kinds/rocket/to-engine.js";
+export {
+  packingToEngine,
+  type RocketSurroundings,
+  recoveryToEngine,
+  rocketToEngine,
+} from "./kinds/rocket/to-engine.js";
+export type { RuleSetDocument } from "./kinds/rule-set/schema.js";
 export { si } from "./kinds/si.js";
 export type { ToolDocument } from "./kinds/tool/schema.js";
 export { toolToEngine } from "./kinds/tool/to-engine.js";
 export { type Loaded, type LoadedNode, loadAny } from "./load.js";
-export { type LoadedPlan, loadPlan, type Placed, type PlacedMotor, type PlanParts, partsOf } from "./load-plan.js";
+export {
+  type LoadedPlan,
+  loadPlan,
+  type Placed,
+  type PlacedMotor,
+  type PlanParts,
+  partsOf,
+  placedMotor,
+} from "./load-plan.js";
 export { type Migrated, migrate, type Raw, type VersionChain } from "./migrate.js";
 export { type Doubt, documentDoubts, nodeDoubts, planDoubts } from "./plausible.js";
 export { defaultFormatOptions, type FormatOptions, formatQuantity, fractionOfInch } from "./quantity/format.js";
@@ -83,12 +137,22 @@ export { type AmountParts, amountIn, amountParts, type Measure, type UnitSystem 
 export { type Dimension, type Unit, units } from "./quantity/units.js";
 export { type Read, type ReadOptions, readBytes, readDocument, readValue } from "./read.js";
 export { jsonSchemaOf } from "./schemas.js";
+export { type MotorName, type MotorShelf, motorShelf, type UnreadMotor } from "./shortlist/motor-shelf.js";
+export { type OpenContext, type OpenedPlan, openPlan } from "./shortlist/open-plan.js";
 export { type PlanContext, planToEngine, type ToEngine } from "./to-engine.js";
 export { backUpHead, backUpSentences } from "./words/back-up.en.js";
 export { basisLines } from "./words/basis.en.js";
+export { assumptionWords } from "./words/card-desk.en.js";
 export { type CautionTopic, cautions } from "./words/cautions.en.js";
+export {
+  bayChargeSentences,
+  chargeCaveatSentences,
+  chargeStops,
+  motorChargeSentences,
+  staticPortSentence,
+} from "./words/charge.en.js";
 export { type CheckLine, checkLine, verdictWords } from "./words/check-lines.en.js";
-export { wordForCheck, wordForWarning, wordsForCheck } from "./words/checks.en.js";
+export { wordForCheck, wordsForCheck } from "./words/checks.en.js";
 export { type CutKind, howCell, kindOfCut, piecesWords, takeOutWords } from "./words/cut.en.js";
 export { wordForInput } from "./words/drivers.en.js";
 export {
@@ -113,6 +177,12 @@ export {
 export { asksForCut, showsCuts, twoCutsSentence, weatherSentence } from "./words/home-cut.en.js";
 export { doubtLine, issueLine, issueSentence } from "./words/issues.en.js";
 export { type LookOut, lookOutSentences } from "./words/look-out.en.js";
+export {
+  type CheckCounts,
+  checkCounts,
+  missingFieldSentences,
+  notCheckedSentence,
+} from "./words/not-checked.en.js";
 export {
   amount,
   decimals,
@@ -139,8 +209,47 @@ export {
   timingWords,
 } from "./words/openings.en.js";
 export { type OverCutSentences, overCutSentences } from "./words/over-cut.en.js";
+export { packingSentences } from "./words/packing.en.js";
+export {
+  type PrepBranchLines,
+  type PrepLine,
+  prepAuthority,
+  prepBranchLines,
+  prepBranchWords,
+  prepLines,
+  prepPhaseWords,
+  prepTitle,
+} from "./words/prep.en.js";
+export { prepRefusalWords } from "./words/prep-reasons.en.js";
 export { wordForHelp, wordForOutcome, wordForReason, wordForWhy } from "./words/reasons.en.js";
 export { cleanAndHoldsSentence, openingColumnsNote } from "./words/settings.en.js";
+export {
+  aimChoices,
+  aimNote,
+  aimWords,
+  foundWords,
+  limitWords,
+  motorCutWords,
+  type RefusalWords,
+  refusalWords,
+  rowNotes,
+  shortlistBasis,
+  shortlistColumnsNote,
+  shortlistHead,
+  wordForRefusal,
+} from "./words/shortlist.en.js";
 export { delayShareSentence, driversSentence, rankedDrivers } from "./words/spread.en.js";
 export { unopenedSentences } from "./words/unopened.en.js";
+export { wordForWarning } from "./words/warnings.en.js";
 export { type WhySentences, whySentences } from "./words/why.en.js";
+export {
+  edgeCell,
+  isGood,
+  tiltWords,
+  todaysTilt,
+  todaysWind,
+  windowBasis,
+  windowNote,
+  windowSentence,
+  windowTodaySentence,
+} from "./words/window.en.js";

@@ -29,6 +29,8 @@ export interface PlanParts {
   readonly tool?: Placed<"tool">;
   readonly field?: Placed<"field">;
   readonly flyer?: Placed<"flyer">;
+  /** A club's rules. */
+  readonly ruleSet?: Placed<"rule-set">;
 }
 
 /** A plan with all that it refers to; `parts` is there where nothing has an issue. */
@@ -70,6 +72,7 @@ export function partsOf(root: LoadedNode): PlanParts | undefined {
   const tool = placed(root.children["tool"], "tool");
   const field = placed(root.children["field"], "field");
   const flyer = placed(root.children["flyer"], "flyer");
+  const ruleSet = placed(root.children["ruleSet"], "rule-set");
   return {
     plan,
     rocket,
@@ -79,6 +82,7 @@ export function partsOf(root: LoadedNode): PlanParts | undefined {
     ...(tool === undefined ? {} : { tool }),
     ...(field === undefined ? {} : { field }),
     ...(flyer === undefined ? {} : { flyer }),
+    ...(ruleSet === undefined ? {} : { ruleSet }),
   };
 }
 

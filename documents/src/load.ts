@@ -3,7 +3,7 @@ import { readThrust } from "./csv/thrust.js";
 import { decodeText, LARGEST_FILE } from "./decode.js";
 import type { FileSource } from "./file-source.js";
 import type { Fault, Issue } from "./issue.js";
-import { type Document, isKind, type Kind, kinds } from "./kinds/kinds.js";
+import { type Document, isKind, type Kind, kinds, pathIn } from "./kinds/kinds.js";
 import { libraryFiles } from "./library-files.js";
 import type { Raw } from "./migrate.js";
 import { type Read, readBytes, readValue } from "./read.js";
@@ -131,7 +131,8 @@ class Loader {
     for (const [field, fitting] of Object.entries(kind === undefined ? {} : kinds[kind].references)) {
       const value = Object.hasOwn(raw, field) ? raw[field] : undefined;
       const path = at.path === "" ? field : `${at.path}.${field}`;
-      const child = await this.child(value, fitting, document, field, { ...at, path });
+      const named = typeof value !== "string" || kind === undefined ? value : pathIn(kind, field, value);
+      const child = await this.child(named, fitting, document, field, { ...at, path });
       if (child !== undefined) children[field] = child;
     }
     const thrust = kind === "motor" ? await this.thrust(raw["thrust"], at) : undefined;
@@ -153,9 +154,7 @@ class Loader {
     field: string,
     at: Origin,
   ): Promise<LoadedNode | undefined> {
-    if (typeof value === "string" && value.trim() !== "") {
-      return this.file(this.source.resolve(at.file, value.trim()), fitting, at);
-    }
+    if (typeof value === "string") return this.file(this.source.resolve(at.file, value), fitting, at);
     if (typeof value !== "object" || value === null || Array.isArray(value)) return undefined;
     const raw = value as Raw;
     const kind = isKind(raw["kind"]) ? raw["kind"] : undefined;

@@ -131,7 +131,7 @@ describe("readDocument()", () => {
     [
       "a wrong kind",
       { ...rocket, kind: "roket" },
-      'kind: "roket" found; one of "plan", "rocket", "motor", "motor-in-hand", "tool", "field", "flyer", "log", "flight", "library" is accepted, for example "rocket"',
+      'kind: "roket" found; one of "plan", "rocket", "motor", "motor-in-hand", "tool", "field", "flyer", "rule-set", "log", "flight", "library" is accepted, for example "rocket"',
     ],
     ["a missing version", bent(rocket, ["version"], undefined), "version: nothing found; 1 is accepted, for example 1"],
     [
@@ -285,7 +285,7 @@ describe("readDocument()", () => {
     ).toEqual([]);
   });
 
-  test("knows every kind of document", () => expect(kindNames).toHaveLength(10));
+  test("knows every kind of document", () => expect(kindNames).toHaveLength(11));
 });
 
 test("readBytes() reports an encoding as an issue of the file", () => {

@@ -8,6 +8,8 @@ interface Definition {
   readonly options?: readonly z.ZodType[];
   readonly element?: z.ZodType;
   readonly items?: readonly z.ZodType[];
+  /** Of a record: what stands under each of its keys. */
+  readonly valueType?: z.ZodType;
   readonly shape?: Readonly<Record<string, z.ZodType>>;
 }
 
@@ -23,11 +25,11 @@ export function branches(schema: z.ZodType): readonly z.ZodType[] {
 }
 
 function step(schema: z.ZodType, key: PropertyKey): readonly z.ZodType[] {
-  const { shape, element, items } = definition(schema);
+  const { shape, element, items, valueType } = definition(schema);
   if (typeof key === "number") return [element ?? items?.[key]].filter((each) => each !== undefined);
   return shape !== undefined && Object.hasOwn(shape, key)
     ? [shape[String(key)]].filter((each) => each !== undefined)
-    : [];
+    : [valueType].filter((each) => each !== undefined);
 }
 
 /** Every schema that may stand at a path. */

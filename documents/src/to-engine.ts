@@ -1,7 +1,13 @@
-import { type DecisionInputs, normalGravity, type Rocket, standardAirAt } from "@delaywright/engine";
+import {
+  type DecisionInputs,
+  normalGravity,
+  type Rocket,
+  type StatedPacking,
+  standardAirAt,
+} from "@delaywright/engine";
 import type { Issue } from "./issue.js";
 import { fieldLimits, placeOf } from "./kinds/field/to-engine.js";
-import { motorToEngine } from "./kinds/motor/to-engine.js";
+import { chargeToEngine, motorToEngine } from "./kinds/motor/to-engine.js";
 import { cutSoFar } from "./kinds/motor-in-hand/to-engine.js";
 import {
   airToEngine,
@@ -11,12 +17,14 @@ import {
   windToEngine,
 } from "./kinds/plan/to-engine.js";
 import { guideTravel } from "./kinds/rocket/guide-travel.js";
-import { recoveryToEngine, rocketToEngine } from "./kinds/rocket/to-engine.js";
+import { packingToEngine, recoveryToEngine, rocketToEngine } from "./kinds/rocket/to-engine.js";
+import { ruleSetToEngine } from "./kinds/rule-set/to-engine.js";
 import { given, si, siOr } from "./kinds/si.js";
 import { toolToEngine } from "./kinds/tool/to-engine.js";
 import type { PlanParts } from "./load-plan.js";
 import { placeOfIssue, planConflicts } from "./plan-conflicts.js";
 import { type Doubt, planDoubts } from "./plausible.js";
+import { statedFacts } from "./stated-facts.js";
 
 /** What stands beside the figures on every page: names and words, as they were typed. */
 export interface PlanContext {
@@ -26,6 +34,8 @@ export interface PlanContext {
   readonly tool?: string;
   readonly field?: string;
   readonly flyer?: string;
+  /** A club's rule set. */
+  readonly ruleSet?: string;
   readonly designation?: string;
   readonly maker?: string;
   /** Of the motor in hand. */
@@ -68,7 +78,8 @@ export function planToEngine(parts: PlanParts): ToEngine {
   return { ok: true, inputs, context: contextOf(parts), warnings: planDoubts(parts, inputs) };
 }
 
-function inputsOf(parts: PlanParts): DecisionInputs | Issue {
+/** The documents in SI units, whatever they say against each other; an issue where that cannot be told. */
+export function inputsOf(parts: PlanParts): DecisionInputs | Issue {
   const plan = parts.plan.document;
   const { weather, ballast, choice } = plan;
   const place = placeOf(parts.field?.document);
@@ -97,6 +108,27 @@ function inputsOf(parts: PlanParts): DecisionInputs | Issue {
     ...given("motorTemperature", siOr(weather?.motorTemperature, "temperature", undefined)),
     ...given("choice", choice && { delay: si(choice.delay, "time"), ...given("reason", choice.reason) }),
     ...given("weatherRange", weatherRangeToEngine(plan.weatherRange, today)),
+    stated: statedFacts(parts),
+    ruleSet: ruleSetOf(parts),
+    packing: packingOf(parts),
+  };
+}
+
+function ruleSetOf({ plan, ruleSet }: PlanParts): NonNullable<DecisionInputs["ruleSet"]> {
+  if (ruleSet !== undefined) return ruleSetToEngine(ruleSet.document);
+  return plan.document.ruleSet === "none" ? "none" : "association";
+}
+
+function packingOf({ plan, rocket, motor }: PlanParts): StatedPacking {
+  const { charge, landingSpeed, energyLimit, separationMargin } = plan.document.packing ?? {};
+  return {
+    ...packingToEngine(rocket.document),
+    ...given("motorCharge", chargeToEngine(motor.document, siOr(charge, "mass", undefined))),
+    options: {
+      ...given("landingSpeed", siOr(landingSpeed, "speed", undefined)),
+      ...given("energyLimit", siOr(energyLimit, "energy", undefined)),
+      ...given("separationMargin", separationMargin),
+    },
   };
 }
 
@@ -120,7 +152,8 @@ function travelOf({ plan }: PlanParts, rocket: Rocket): number | Issue {
   );
 }
 
-function contextOf({ plan, rocket, motor, motorInHand, tool, field, flyer }: PlanParts): PlanContext {
+/** Names and words of a plan, as they were typed. */
+export function contextOf({ plan, rocket, motor, motorInHand, tool, field, flyer, ruleSet }: PlanParts): PlanContext {
   const { weather } = plan.document;
   return {
     plan: plan.document.name,
@@ -129,6 +162,7 @@ function contextOf({ plan, rocket, motor, motorInHand, tool, field, flyer }: Pla
     ...given("tool", tool?.document.name),
     ...given("field", field?.document.name),
     ...given("flyer", flyer?.document.name),
+    ...given("ruleSet", ruleSet?.document.name),
     ...given("designation", motor.document.designation),
     ...given("maker", motor.document.maker),
     ...given("motorInHand", motorInHand?.document.name),

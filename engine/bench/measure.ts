@@ -187,3 +187,5 @@ export function measure(source: string, folder: string): Measured {
     odex: { asTheyMust: asTheyMust.figures(), asTheyAre: asTheyAre.figures() },
   };
 }
+
+export { measureShortlist } from "./shortlist.js";

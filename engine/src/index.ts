@@ -50,16 +50,59 @@ export type {
   FieldLimits,
   Limits,
   Removal,
+  StatedPacking,
   WeatherRange,
 } from "./decision/inputs.js";
+export type { Landed, Landings, Packing } from "./decision/landed.js";
 export { type EllipsePair, type GroundEllipse, landingEllipses, spreadEllipse } from "./decision/landings.js";
 export type { EnsembleRunner } from "./decision/odds.js";
 export { type DelayOdds, type OddsOverDelayOptions, oddsOverDelay } from "./decision/odds-over-delay.js";
 export { type Strength, strengthOf } from "./decision/opening-rules.js";
 export type { OtherRocket } from "./decision/over-cut.js";
+export { type PlanWindow, planWindow, standingDelay } from "./decision/plan-window.js";
 export { achievableSettings, type Element } from "./decision/removals.js";
 export { cutAllowed } from "./decision/settings.js";
-export { type WeatherWindow, type WeatherWindowOptions, weatherWindow } from "./decision/weather-window.js";
+export {
+  type Candidate,
+  candidateIssues,
+  type OpenPlan,
+  planWith,
+  type StatedOfMotor,
+} from "./decision/shortlist/candidate.js";
+export { type RefusalGroup, refusalGroups } from "./decision/shortlist/groups.js";
+export { judgeMotor } from "./decision/shortlist/judge-motor.js";
+export type {
+  BrokenMotor,
+  CandidateFigures,
+  DrawnFigures,
+  JudgedMotor,
+  LaunchFigures,
+  MotorCut,
+  MotorFinding,
+  MotorLook,
+  MotorLookCode,
+  NotChecked,
+  RankedMotor,
+  Refusal,
+  RefusalCode,
+  RefusedMotor,
+} from "./decision/shortlist/judged-motor.js";
+export { type Aim, orderedBy } from "./decision/shortlist/order.js";
+export {
+  defaultShortlistOptions,
+  type MotorRunner,
+  type Shortlist,
+  type ShortlistOptions,
+  shortlist,
+} from "./decision/shortlist/shortlist.js";
+export type { ShortlistSpec } from "./decision/shortlist/spec.js";
+export type { StatedFacts } from "./decision/stated-facts.js";
+export {
+  defaultWindowDraws,
+  type WeatherWindow,
+  type WeatherWindowOptions,
+  weatherWindow,
+} from "./decision/weather-window.js";
 export { type TrajectoryColumns, trajectoryColumns } from "./flight/columns.js";
 export { type Descent, descend, type OpenedCanopy } from "./flight/descent.js";
 export { fly } from "./flight/fly.js";
@@ -133,6 +176,7 @@ export {
   insidePolygon,
   insideZone,
   type PlaceColumns,
+  shareInAny,
   shareInside,
   shareOutside,
   type Zone,
@@ -154,6 +198,7 @@ export {
   type PackingFindings,
   packingOf,
   type StaticPortFindings,
+  staticPortFindings,
 } from "./packing/packing.js";
 export type {
   EjectionBay,
@@ -193,6 +238,35 @@ export {
   type Rating,
   weakestOf,
 } from "./packing/weakest-part.js";
+export {
+  misfireFlight,
+  type PrepAct,
+  type PrepHand,
+  type PrepRefusal,
+  scrubFlight,
+  signStep,
+  unsignStep,
+} from "./prep/acts.js";
+export type { PrepBasis, PrepFacts } from "./prep/facts.js";
+export type { PrepEvent, PrepSigned, PrepTurned, PrepUnsigned } from "./prep/log.js";
+export {
+  type DueCause,
+  type PrepHindrance,
+  type PrepState,
+  type PrepStepState,
+  prepState,
+} from "./prep/prep-state.js";
+export { prepStepIds, prepSteps } from "./prep/prep-steps.js";
+export { launchRules, type SafetyCodeRule } from "./prep/safety-code.js";
+export type {
+  Precondition,
+  PrepBranch,
+  PrepHazard,
+  PrepPhase,
+  PrepReason,
+  PrepStep,
+  PrepStepId,
+} from "./prep/step.js";
 export { type BodyLift, bodyLift, cpWithBodyLift } from "./rocket/body-lift.js";
 export { rocketIssues } from "./rocket/checks.js";
 export { dragBreakdown } from "./rocket/drag/build-up.js";
@@ -234,6 +308,7 @@ export type {
   RuleSetName,
   RuleStatus,
   RuleTerms,
+  RuleTitle,
   RuleVerdict,
 } from "./rules/rule.js";
 export { drawnInputs, inputsWith, uncertainInputCount } from "./spread/drawn-inputs.js";

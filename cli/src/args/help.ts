@@ -1,5 +1,10 @@
 /** Examples that stand under each command's help. */
-export const examples: Readonly<Record<"all" | "decide" | "fly" | "cut" | "check" | "app", string>> = Object.freeze({
+export const examples: Readonly<
+  Record<
+    "all" | "decide" | "fly" | "shortlist" | "cut" | "window" | "charge" | "prep" | "card" | "check" | "app",
+    string
+  >
+> = Object.freeze({
   all: `
 Examples:
   delaywright decide plan.json
@@ -36,6 +41,52 @@ Examples:
 Quantities are written with their unit and without a space, or in quotes: 14s, "1/32 in". With
 --before and --after the depths read become the delay that is left. A delay that the tool does not
 make ends with exit code 3 and the nearest that it makes.`,
+  shortlist: `
+Examples:
+  delaywright shortlist plan.json --motors motors --aim best-odds
+  delaywright shortlist plan.json --motors motors --height 800m
+  delaywright shortlist plan.json --motors motors --aim cheapest --json > shortlist.json
+
+Aims: nearest-height (with --height), highest, best-odds (unless given), gentlest, cheapest. The
+motor, the choice and the cut of PLAN play no part; its tool, field, weather, guide and flyer do.
+What is refused stands by its reason, with value and limit. No motor left ends with exit code 3.`,
+  window: `
+Examples:
+  delaywright window plan.json
+  delaywright window plan.json --cut 10s
+  delaywright window plan.json --json > window.json
+
+Without --cut the delay is as the motor in hand is cut, else as the plan chooses, else the delay to
+cut. The figures are those of the app's map. No wind in which the odds are good ends with exit
+code 3.`,
+  charge: `
+Examples:
+  delaywright charge demo.rocket.json
+  delaywright charge demo.rocket.json --motor demo-h150.motor.json
+  delaywright charge demo.rocket.json --json > charge.json
+
+The rocket names its bay: inner diameter, free length, shear pins, friction, and the pressure that
+you want. Every figure is a starting point for a ground test. A motor's charge that does not part
+the joint, or that its well does not hold, ends with exit code 3.`,
+  prep: `
+Examples:
+  delaywright prep plan.json > prep.txt
+  delaywright prep plan.json --flight flight.json
+  delaywright prep plan.json --units imperial --json > prep.json
+
+The steps stand in the order in which they are done, each with its reason and the hazard that it
+has; the columns at the right are for initials and time. With --flight the sheet stands as it was
+signed there. Lines are 88 letters wide: in a fixed font of 10 points they fit on A4 and Letter.
+Exit code 3 where no setting reaches the plan's least odds, or a check says stop.`,
+  card: `
+Examples:
+  delaywright card plan.json -o card.html
+  delaywright card plan.json --paper letter --units imperial -o card.html
+  delaywright card --read code.txt -o plan.json
+
+One page in black ink that needs nothing else: open it in a browser and print it at 100 %. Its QR
+code holds the plan with all its documents; --read turns the text of such a code back into a plan.
+Where a check says stop the card says so at its head, and the exit code is 3.`,
   check: `
 Examples:
   delaywright check plan.json

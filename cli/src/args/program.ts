@@ -1,18 +1,21 @@
 import { Command, CommanderError, Option } from "commander";
 import { EXIT, type Io } from "../io/io.js";
+import { addCard } from "./add-card.js";
+import { addCharge } from "./add-charge.js";
+import { addPrep } from "./add-prep.js";
+import { addShortlist } from "./add-shortlist.js";
+import { addWindow } from "./add-window.js";
 import { examples } from "./help.js";
-
-interface PlanOptions {
-  readonly json?: boolean;
-  readonly csv?: boolean;
-  readonly model?: string;
-  readonly draws?: string;
-  readonly draw?: string;
-  readonly seed?: string;
-  readonly workers?: string;
-  readonly delay?: string;
-  readonly every?: string;
-}
+import {
+  flag,
+  given,
+  jsonOption,
+  MOST_DRAWS,
+  MOST_SEED,
+  modelOption,
+  type PlanOptions,
+  seedOption,
+} from "./options.js";
 
 interface CutOptions {
   readonly json?: boolean;
@@ -25,27 +28,6 @@ interface CutOptions {
   readonly depthPerSecond?: string;
 }
 
-/** Most draws that are flown: their figures must fit into memory. */
-const MOST_DRAWS = 200_000;
-const MOST_SEED = 2_147_483_647;
-
-const modelOption = () =>
-  new Option("--model <name>", "how the body turns in the wind: pitching (unless given) or aligned");
-const jsonOption = () => new Option("--json", "for machines: SI numbers, as the JSON Schema says");
-const seedOption = () => new Option("--seed <n>", "seed of the draws, 1 unless given");
-
-/** An object with a field where a text was given, read by `read`. */
-function given<Key extends string, Value>(
-  key: Key,
-  text: string | undefined,
-  read: (text: string) => Value,
-): { [K in Key]?: Value } {
-  return text === undefined ? {} : ({ [key]: read(text) } as { [K in Key]?: Value });
-}
-
-const flag = <Key extends string>(key: Key, on: boolean | undefined): { [K in Key]?: boolean } =>
-  on ? ({ [key]: true } as { [K in Key]?: boolean }) : {};
-
 function addDecide(program: Command, run: (act: () => Promise<number>) => Promise<void>, io: Io): void {
   program
     .command("decide")
@@ -54,6 +36,7 @@ function addDecide(program: Command, run: (act: () => Promise<number>) => Promis
     .argument("<plan>", "the plan's file")
     .addOption(jsonOption())
     .addOption(modelOption())
+    .addOption(new Option("--all-checks", "list every rule: those within limits, and those not checked and why"))
     .addOption(new Option("--draws <n>", "flights to draw, 10000 unless given"))
     .addOption(seedOption())
     .addOption(new Option("--workers <n>", "threads that fly the draws; the figures are the same with any number"))
@@ -64,6 +47,7 @@ function addDecide(program: Command, run: (act: () => Promise<number>) => Promis
         const args = {
           plan,
           ...flag("json", options.json),
+          ...flag("allChecks", options.allChecks),
           ...given("model", options.model, modelOf),
           ...given("draws", options.draws, (text) => wholeOf("--draws", text, 1, MOST_DRAWS)),
           ...given("seed", options.seed, (text) => wholeOf("--seed", text, 0, MOST_SEED)),
@@ -208,7 +192,8 @@ export async function runProgram(words: readonly string[], io: Io, version: stri
     })
     .exitOverride()
     .addHelpText("after", examples.all);
-  for (const add of [addDecide, addFly, addCut, addCheck, addApp]) add(program, run, io);
+  for (const add of [addDecide, addFly, addShortlist, addCut, addWindow, addCharge, addPrep, addCard, addCheck, addApp])
+    add(program, run, io);
   try {
     await program.parseAsync(words, { from: "user" });
     return code;

@@ -1,4 +1,5 @@
-import { type Dimension, parseQuantity } from "@delaywright/documents";
+import { aimChoices, type Dimension, parseQuantity } from "@delaywright/documents";
+import type { Aim } from "@delaywright/engine";
 import { UsageError } from "./usage.js";
 
 /** A quantity with its unit, as typed after an option. */
@@ -28,6 +29,19 @@ export function wholeOf(option: string, text: string, least: number, most: numbe
   );
 }
 
+/** One of a few words. */
+export function choiceOf<const Choice extends string>(
+  option: string,
+  text: string,
+  choices: readonly [Choice, ...Choice[]],
+): Choice {
+  const found = choices.find((choice) => choice === text);
+  if (found !== undefined) return found;
+  throw new UsageError(
+    `${option}: ${JSON.stringify(text)} found; ${choices.slice(0, -1).join(", ")} or ${choices.at(-1)} is accepted, for example ${option} ${choices[0]}`,
+  );
+}
+
 /** How the body turns in the wind. */
 export function modelOf(text: string): "pitching" | "aligned" {
   if (text === "pitching" || text === "aligned") return text;
@@ -47,4 +61,21 @@ export function everyOf(text: string): number {
   const value = aboveZeroOf("--every", text, "time", "0.05s");
   if (value >= 0.001) return value;
   throw new UsageError(`--every: ${JSON.stringify(text)} found; 0.001 s or more is accepted, for example 0.05s`);
+}
+
+/** What motors are ordered by; a height alone asks for the nearest. */
+export function aimOf(name: string | undefined, height: number | undefined): Aim {
+  const by =
+    aimChoices.find((choice) => choice.by === name)?.by ?? (height === undefined ? "best-odds" : "nearest-height");
+  if (name !== undefined && by !== name)
+    throw new UsageError(
+      `--aim: ${JSON.stringify(name)} found; one of ${aimChoices.map((choice) => choice.by).join(", ")} is accepted, for example --aim best-odds`,
+    );
+  if (by !== "nearest-height") {
+    if (height === undefined) return { by };
+    throw new UsageError(`--height: belongs to --aim nearest-height, not to --aim ${by}`);
+  }
+  if (height === undefined)
+    throw new UsageError("--height: missing; --aim nearest-height wants one, for example --height 800m");
+  return { by, height };
 }

@@ -103,6 +103,43 @@ describe("decide()", () => {
     expect(code).toBe(0);
   });
 
+  test("tells in one line how many rules pass and how many were not checked, and lists all on demand", async () => {
+    const short = await runOver(demoFiles(), ["decide", "plan.json", ...few]);
+    expect(short.out).toMatch(
+      /\n\d+ rules are within limits \(--all-checks lists every rule\)\. \d+ rules were not checked/,
+    );
+    expect(short.out).not.toContain("Every rule");
+    const { out } = await runOver(demoFiles(), ["decide", "plan.json", "--all-checks", ...few]);
+    expect(out).toMatch(
+      /\n {2}- within: Guide-exit speed 1\d\.\d m\/s, least 15 m\/s\. \[common practice, no source\]/,
+    );
+    expect(out).toMatch(/\n {2}- not checked: Cloud cover\. Not known: the cloud cover\. \[14 CFR 101\.25\(a\)/);
+    expect(out.replace(/\s+/g, " ")).toContain("What is not known would be said here:");
+    expect(out).toMatch(/\n {4}Plan: .*site\.cloudCover/s);
+    expect(widest(out)).toBeLessThanOrEqual(100);
+  });
+
+  test("says stop, and ends with 3, where the wind is above the code's limit or the club's", async () => {
+    const windOf = (wind: string, ruleSet?: unknown) =>
+      demoFiles({
+        "plan.json": (plan: { weather: { wind: string }; ruleSet?: unknown }) => {
+          plan.weather.wind = wind;
+          if (ruleSet !== undefined) plan.ruleSet = ruleSet;
+        },
+      });
+    const club = { kind: "rule-set", version: 1, name: "Demo club", limits: { "wind-limit": { stop: "1.5 m/s" } } };
+    const bound = await runOver(windOf("2 m/s", club), ["decide", "plan.json", ...few]);
+    expect(bound.out).toMatch(/^STOP: wind 2 m\/s, most 1\.5 m\/s: the wind is above the limit for a launch: wait\./);
+    expect(bound.out).toContain("Rules: Demo club");
+    expect(bound.code).toBe(3);
+    const free = await runOver(windOf("2 m/s"), ["decide", "plan.json", ...few]);
+    expect(free.code).toBe(0);
+    const { json } = await runOver(windOf("9 m/s"), ["decide", "plan.json", "--json", ...few]);
+    const wind = json().checks.find(({ code }: { code: string }) => code === "wind-limit");
+    expect(wind).toMatchObject({ verdict: "stop", unit: "m/s", sense: "most", status: "verified" });
+    expect(wind.source).toContain("High Power Rocket Safety Code");
+  });
+
   test("cuts a long list down to the settings around the best", async () => {
     const { out } = await runOver(demoFiles(depthStop), ["decide", "plan.json", ...few]);
     expect(out).toMatch(/\d+ more settings are left out here/);

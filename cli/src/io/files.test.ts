@@ -1,8 +1,8 @@
-import { mkdirSync, mkdtempSync, rmSync, truncateSync, writeFileSync } from "node:fs";
+import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, truncateSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, describe, expect, test } from "vitest";
-import { diskFiles } from "./files.js";
+import { diskFiles, writeWhole } from "./files.js";
 
 const folder = mkdtempSync(join(tmpdir(), "delaywright-files-"));
 afterAll(() => rmSync(folder, { recursive: true }));
@@ -39,5 +39,25 @@ describe("diskFiles", () => {
   test("lists a folder, and nothing of one that is not there", async () => {
     expect(await diskFiles.list(folder)).toEqual(["huge.json", "inner", "small.json"]);
     expect(await diskFiles.list(join(folder, "gone"))).toEqual([]);
+  });
+});
+
+describe("writeWhole()", () => {
+  const out = join(folder, "inner", "card.html");
+
+  test("writes a file, and over one, and leaves nothing beside it", async () => {
+    expect(await writeWhole(out, "one")).toBeNull();
+    expect(await writeWhole(out, "two")).toBeNull();
+    expect(readFileSync(out, "utf8")).toBe("two");
+    expect(readdirSync(join(folder, "inner"))).toEqual(["card.html"]);
+  });
+
+  test.each([
+    ["gone/card.html", "there is no such folder"],
+    ["small.json/card.html", "there is no such folder"],
+    ["inner", "it is a folder"],
+  ])("says why it does not write %s, and leaves nothing", async (name, reason) => {
+    expect(await writeWhole(join(folder, name), "x")).toBe(reason);
+    expect(readdirSync(folder).filter((each) => each.endsWith(".tmp"))).toEqual([]);
   });
 });

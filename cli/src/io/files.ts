@@ -1,5 +1,6 @@
-import { readdir, readFile, stat } from "node:fs/promises";
+import { readdir, readFile, rename, rm, stat, writeFile } from "node:fs/promises";
 import { dirname, isAbsolute, join } from "node:path";
+import process from "node:process";
 import type { FileFailure } from "@delaywright/documents";
 import type { Files } from "./io.js";
 
@@ -38,3 +39,27 @@ export const diskFiles: Files = {
     }
   },
 };
+
+const writeFailures: Readonly<Record<string, string>> = Object.freeze({
+  ENOENT: "there is no such folder",
+  ENOTDIR: "there is no such folder",
+  EISDIR: "it is a folder",
+  EACCES: "this is not allowed",
+  EPERM: "this is not allowed",
+  EROFS: "this is not allowed",
+  ENOSPC: "the disk is full",
+});
+
+/** Writes beside the file first and then renames, so that nobody ever reads half of it. */
+export async function writeWhole(path: string, text: string): Promise<string | null> {
+  const beside = `${path}.${process.pid}.tmp`;
+  try {
+    await writeFile(beside, text, { flag: "wx" });
+    await rename(beside, path);
+    return null;
+  } catch (error) {
+    await rm(beside, { force: true }).catch(() => {});
+    const { code = "" } = error as NodeJS.ErrnoException;
+    return writeFailures[code] ?? (code === "" ? String(error) : code);
+  }
+}

@@ -1,5 +1,5 @@
 import type { FileSource } from "@delaywright/documents";
-import type { EnsembleRunner } from "@delaywright/engine";
+import type { EnsembleRunner, MotorRunner } from "@delaywright/engine";
 
 /** Files as the commands see them: a disk, or memory in tests. */
 export interface Files extends FileSource {
@@ -9,13 +9,16 @@ export interface Files extends FileSource {
 
 /** Shows how far a long run has come. */
 export interface Progress {
-  update(done: number, total: number): void;
+  /** @param what is counted; left out: flights */
+  update(done: number, total: number, what?: string): void;
   end(): void;
 }
 
-/** Workers that fly draws side by side. */
+/** Workers that fly draws side by side, or judge whole motors. */
 export interface Pool {
   readonly run: EnsembleRunner;
+  /** As many motors at once as there are workers; more than that wait. */
+  readonly judge: MotorRunner;
   close(): Promise<void>;
 }
 
@@ -36,6 +39,14 @@ export interface Io {
   readonly progress: Progress;
   /** Processor cores of this machine. */
   readonly cores: number;
+  /** The day and time. */
+  now(): Date;
+  /**
+   * Writes a whole file: who reads it meanwhile sees the old one or the new one, never half.
+   *
+   * @returns null, or why it was not written
+   */
+  write(path: string, text: string): Promise<string | null>;
   openPool(workers: number): Promise<Pool>;
   /** Serves the bench app from `port` on, or on that port only, until the process is interrupted. */
   serveApp(port: number, onlyThis: boolean): Promise<ServedApp>;

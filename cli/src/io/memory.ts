@@ -4,7 +4,7 @@ import { inProcessPool } from "./pool.js";
 
 /** An `Io` that keeps what was written, over files in memory. */
 export interface MemoryIo extends Io {
-  readonly written: { out: string; err: string };
+  readonly written: { out: string; err: string; readonly files: Record<string, string> };
 }
 
 /**
@@ -14,7 +14,7 @@ export interface MemoryIo extends Io {
  * @param changed parts of the outside to put in the place of the usual ones
  */
 export function memoryIo(files: Readonly<Record<string, string | Uint8Array>>, changed: Partial<Io> = {}): MemoryIo {
-  const written = { out: "", err: "" };
+  const written = { out: "", err: "", files: {} as Record<string, string> };
   const source = memoryFiles(files);
   return {
     written,
@@ -37,6 +37,11 @@ export function memoryIo(files: Readonly<Record<string, string | Uint8Array>>, c
     colour: false,
     progress: { update: () => {}, end: () => {} },
     cores: 1,
+    now: () => new Date(2026, 4, 2, 11, 5),
+    write(path, text) {
+      written.files[path] = text;
+      return Promise.resolve(null);
+    },
     openPool: () => Promise.resolve(inProcessPool()),
     serveApp: () => Promise.resolve({ ok: false, reason: "not-built" }),
     ...changed,

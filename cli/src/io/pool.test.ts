@@ -1,4 +1,4 @@
-import type { EnsembleSpec } from "@delaywright/engine";
+import type { Candidate, EnsembleSpec, ShortlistSpec } from "@delaywright/engine";
 import { describe, expect, test } from "vitest";
 import { runsOf, workerPool } from "./pool.js";
 
@@ -11,6 +11,18 @@ const answers = code(`
     setTimeout(() => parentPort.postMessage({ from, to, flights: column(from, to), judged: column(from, to), samples: column(from, to) }), (threadId * 7) % 5);
   });
 `);
+
+/** Answers a motor with itself and with the seed of the plan that it knows. */
+const judges = code(`
+  import { parentPort, threadId } from "node:worker_threads";
+  let seed;
+  let plans = 0;
+  parentPort.on("message", ({ shortlist, candidate }) => {
+    if (shortlist !== undefined) { seed = shortlist.seed; plans += 1; }
+    setTimeout(() => parentPort.postMessage({ id: candidate.id, seed, plans, threadId }), (threadId * 7) % 5);
+  });
+`);
+const motors = ["a", "b", "c", "d", "e"].map((id) => ({ id }) as Candidate);
 
 describe("runsOf()", () => {
   test("covers every draw once, in runs that do not depend on the number of workers", () => {
@@ -71,6 +83,34 @@ describe("workerPool()", () => {
   test("rejects where the worker's file is not there", async () => {
     const pool = workerPool(1, new URL("gone.mjs", import.meta.url));
     await expect(pool.run(spec, 0, 10)).rejects.toThrow("gone.mjs");
+    await pool.close();
+  });
+
+  test.each([1, 2, 8])("judges every motor once on %i workers; each is told a plan once", async (workers) => {
+    const pool = workerPool(workers, judges);
+    const [one, other] = [{ seed: 1 } as ShortlistSpec, { seed: 2 } as ShortlistSpec];
+    for (const [i, plan] of [one, other].entries()) {
+      const found = (await Promise.all(motors.map((motor) => pool.judge(plan, motor)))) as unknown as {
+        readonly id: string;
+        readonly seed: number;
+        readonly plans: number;
+        readonly threadId: number;
+      }[];
+      expect(found.map(({ id }) => id)).toEqual(["a", "b", "c", "d", "e"]);
+      for (const each of found) expect(each.seed).toBe(plan.seed);
+      for (const each of found) expect(each.plans).toBeLessThanOrEqual(i + 1);
+      expect(new Set(found.map(({ threadId }) => threadId)).size).toBeLessThanOrEqual(Math.min(workers, motors.length));
+    }
+    await pool.close();
+  });
+
+  test("rejects a motor where its worker exits, and those that wait", async () => {
+    const pool = workerPool(
+      1,
+      code('import { parentPort } from "node:worker_threads"; parentPort.on("message", () => process.exit(3));'),
+    );
+    const both = motors.slice(0, 2).map((motor) => pool.judge({ seed: 1 } as ShortlistSpec, motor));
+    for (const each of both) await expect(each).rejects.toThrow("ended with code");
     await pool.close();
   });
 });

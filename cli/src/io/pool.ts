@@ -1,5 +1,14 @@
 import { Worker } from "node:worker_threads";
-import { type EnsembleChunk, type EnsembleSpec, joinChunks, prepareEnsemble } from "@delaywright/engine";
+import {
+  type Candidate,
+  type EnsembleChunk,
+  type EnsembleSpec,
+  type JudgedMotor,
+  joinChunks,
+  judgeMotor,
+  prepareEnsemble,
+  type ShortlistSpec,
+} from "@delaywright/engine";
 import type { Pool } from "./io.js";
 
 /** Draws that are flown in one go. */
@@ -15,6 +24,13 @@ export interface Task {
   readonly spec?: EnsembleSpec;
   readonly from: number;
   readonly to: number;
+}
+
+/** A motor to judge whole: some hundred draws are too few to be worth splitting. */
+export interface MotorTask {
+  /** Comes with the first motor of a shortlist only. */
+  readonly shortlist?: ShortlistSpec;
+  readonly candidate: Candidate;
 }
 
 /** Runs of draws that together cover `from` … `to` − 1. */
@@ -41,6 +57,10 @@ export function inProcessPool(): Pool {
       }
       return joinChunks(chunks);
     },
+    async judge(spec, candidate) {
+      await new Promise((resolve) => setImmediate(resolve));
+      return judgeMotor(spec, candidate);
+    },
     close: () => Promise.resolve(),
   };
 }
@@ -62,14 +82,14 @@ export function workerPool(workers: number, entry: URL): Pool {
     thread.unref();
   }
 
-  const ask = (thread: Worker, task: Task): Promise<EnsembleChunk> =>
+  const ask = <Answer>(thread: Worker, task: Task | MotorTask): Promise<Answer> =>
     new Promise((resolve, reject) => {
       const settle = (act: () => void): void => {
         thread.off("message", onMessage).off("error", onError).off("exit", onExit);
         thread.unref();
         act();
       };
-      const onMessage = (chunk: EnsembleChunk): void => settle(() => resolve(chunk));
+      const onMessage = (answer: Answer): void => settle(() => resolve(answer));
       const onError = (error: unknown): void => settle(() => reject(error));
       const onExit = (code: number): void =>
         settle(() => reject(failed ?? new Error(`a worker ended with code ${code}`)));
@@ -79,7 +99,30 @@ export function workerPool(workers: number, entry: URL): Pool {
       else thread.postMessage(task);
     });
 
+  const idle = [...threads];
+  const queue: ((thread: Worker) => void)[] = [];
+  const known = new Map<Worker, ShortlistSpec>();
+  const nextIdle = (): Promise<Worker> => {
+    const thread = idle.pop();
+    return thread === undefined ? new Promise((resolve) => queue.push(resolve)) : Promise.resolve(thread);
+  };
+  const release = (thread: Worker): void => {
+    const next = queue.shift();
+    if (next === undefined) idle.push(thread);
+    else next(thread);
+  };
+
   return {
+    async judge(spec, candidate) {
+      const thread = await nextIdle();
+      try {
+        const task = known.get(thread) === spec ? { candidate } : { shortlist: spec, candidate };
+        known.set(thread, spec);
+        return await ask<JudgedMotor>(thread, task);
+      } finally {
+        release(thread);
+      }
+    },
     async run(spec, from, to, onProgress) {
       const job = ++jobs;
       const waiting = runsOf(from, to);
@@ -88,7 +131,8 @@ export function workerPool(workers: number, entry: URL): Pool {
       const work = async (thread: Worker): Promise<void> => {
         let first = true;
         for (let next = waiting.shift(); next !== undefined; next = waiting.shift()) {
-          const chunk = await ask(thread, first ? { job, spec, ...next } : { job, ...next }).catch((error: unknown) => {
+          const task = first ? { job, spec, ...next } : { job, ...next };
+          const chunk = await ask<EnsembleChunk>(thread, task).catch((error: unknown) => {
             waiting.length = 0;
             throw error;
           });

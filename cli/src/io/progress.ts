@@ -12,12 +12,12 @@ export function terminalProgress(stream: NodeJS.WriteStream): Progress {
   let bar: { update(done: number): void; setTotal(total: number): void; stop(): void } | undefined;
   let asked = false;
   let ended = false;
-  const open = async (total: number): Promise<void> => {
+  const open = async (total: number, what: string): Promise<void> => {
     const { SingleBar } = (await import("cli-progress")).default;
     if (ended) return;
     const made = new SingleBar({
       stream,
-      format: "{bar} {value} of {total} flights",
+      format: `{bar} {value} of {total} ${what}`,
       barCompleteChar: "#",
       barIncompleteChar: "-",
       barsize: 40,
@@ -28,9 +28,9 @@ export function terminalProgress(stream: NodeJS.WriteStream): Progress {
     bar = made;
   };
   return {
-    update(done, total) {
+    update(done, total, what = "flights") {
       if (ended || Date.now() - start < PATIENCE) return;
-      if (!asked) void open(total);
+      if (!asked) void open(total, what);
       asked = true;
       bar?.setTotal(total);
       bar?.update(done);

@@ -1,5 +1,5 @@
 import type { Doubt, Issue, Loaded } from "@delaywright/documents";
-import type { CutPlan, Descent, FlightResult } from "@delaywright/engine";
+import type { BayFindings, CutPlan, Descent, FlightResult, StaticPortFindings } from "@delaywright/engine";
 
 /** What fired the opening. */
 export interface Fired {
@@ -38,4 +38,13 @@ export interface CheckedFile {
   readonly issues: readonly Issue[];
   /** Unlikely, but blocking nothing. */
   readonly doubts: readonly Doubt[];
+}
+
+/** What `charge` found: SI units and codes, as `charge --json` prints it. */
+export interface ChargeData {
+  readonly rocket: string;
+  /** Null where no motor was named. */
+  readonly motor: string | null;
+  readonly bay: BayFindings;
+  readonly staticPorts: StaticPortFindings | null;
 }

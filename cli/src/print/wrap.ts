@@ -9,14 +9,15 @@ export const WIDTH = 100;
  * @param text without line breaks
  * @param indent before every line
  * @param hanging before every line but the first; left out: as `indent`
+ * @param width that no line passes
  */
-export function wrap(text: string, indent = "", hanging = indent): string {
+export function wrap(text: string, indent = "", hanging = indent, width = WIDTH): string {
   const lines: string[] = [];
   let line = "";
-  const room = (): number => WIDTH - (lines.length === 0 ? indent : hanging).length;
+  const room = (): number => width - (lines.length === 0 ? indent : hanging).length;
   for (const word of shown(text)
     .split(/ +/)
-    .flatMap((each) => pieces(each, WIDTH - hanging.length))) {
+    .flatMap((each) => pieces(each, width - hanging.length))) {
     if (line !== "" && line.length + 1 + word.length > room()) {
       lines.push(line);
       line = word;

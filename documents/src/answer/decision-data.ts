@@ -50,6 +50,7 @@ export interface DecisionData
     | "drivers"
     | "delayShareOfOdds"
     | "strength"
+    | "packing"
     | "checks"
     | "warnings"
     | "seed"
@@ -155,6 +156,7 @@ export function decisionData({ decision, inputs, context, doubts }: Answer): Dec
     delayShareOfOdds: decision.delayShareOfOdds,
     strength: decision.strength,
     limits: inputs.limits,
+    packing: decision.packing,
     checks: decision.checks,
     warnings: decision.warnings,
     doubts,

@@ -1,4 +1,4 @@
-import { isKind, type Kind, kinds } from "../kinds/kinds.js";
+import { isKind, type Kind, kinds, pathIn } from "../kinds/kinds.js";
 import type { Raw } from "../migrate.js";
 
 /** A path that a document names: another document, or a table of figures. */
@@ -25,8 +25,9 @@ function rewritten(raw: Raw, kind: Kind, base: string, replace: (named: Named) =
   const place = (field: string): string => (base === "" ? field : `${base}.${field}`);
   const ask = (field: string, what: Named["what"]): void => {
     const value = valueAt(raw, field);
-    if (typeof value !== "string" || value.trim() === "") return;
-    const other = replace({ path: place(field), text: value.trim(), what });
+    const text = pathIn(kind, field, value);
+    if (text === undefined) return;
+    const other = replace({ path: place(field), text, what });
     if (other !== undefined) changed.set(field, other);
   };
   for (const [field, fitting] of Object.entries(kinds[kind].references)) {

@@ -146,6 +146,21 @@ export function day(): z.ZodString {
     .register(fieldFacts, { accepted: "a day as year-month-day", example: '"2026-05-02"' });
 }
 
+/** A time of day, `11:30`. */
+export function timeOfDay(): z.ZodString {
+  return z
+    .string()
+    .regex(/^([01]?\d|2[0-3]):[0-5]\d$/)
+    .register(fieldFacts, { accepted: "a time of day in hours and minutes", example: '"11:30"' });
+}
+
+/** A distance to something that may not be there: a quantity, or none. */
+export function lengthOrNone(example: string, limits: QuantityLimits = { from: "0 m", to: "1000 km" }) {
+  return z
+    .union([z.literal("none"), quantity("length", { ...limits, example })])
+    .register(fieldFacts, { accepted: 'a length with its unit, or "none"', example: JSON.stringify(example) });
+}
+
 /** A moment, `2026-05-02T10:12`, with or without seconds and zone. */
 export function moment(): z.ZodString {
   return z

@@ -17,6 +17,8 @@ import { type PlanDocument, planSchema } from "./plan/schema.js";
 import type { RawView } from "./raw.js";
 import { checkRocket } from "./rocket/check.js";
 import { type RocketDocument, rocketSchema } from "./rocket/schema.js";
+import { checkRuleSet } from "./rule-set/check.js";
+import { type RuleSetDocument, ruleSetSchema } from "./rule-set/schema.js";
 import { checkTool } from "./tool/check.js";
 import { type ToolDocument, toolSchema } from "./tool/schema.js";
 
@@ -29,6 +31,7 @@ export interface Documents {
   readonly tool: ToolDocument;
   readonly field: FieldDocument;
   readonly flyer: FlyerDocument;
+  readonly "rule-set": RuleSetDocument;
   readonly log: LogDocument;
   readonly flight: FlightDocument;
   readonly library: LibraryDocument;
@@ -46,6 +49,8 @@ export interface KindOfDocument {
   readonly check: (document: RawView) => void;
   /** Fields that take a document of one of these kinds, inline or by path. */
   readonly references: Readonly<Record<string, readonly Kind[]>>;
+  /** Words that such a field takes beside paths. */
+  readonly words: Readonly<Record<string, readonly string[]>>;
 }
 
 const nothingMore = () => {};
@@ -54,31 +59,51 @@ function kind(
   schema: z.ZodType,
   check: (document: RawView) => void = nothingMore,
   references: KindOfDocument["references"] = {},
+  words: KindOfDocument["words"] = {},
 ): KindOfDocument {
-  return { schema, versions: firstVersion, check, references };
+  return { schema, versions: firstVersion, check, references, words };
 }
 
 /** Every kind of document there is. */
 export const kinds: Readonly<Record<Kind, KindOfDocument>> = Object.freeze({
-  plan: kind(planSchema, checkPlan, {
-    rocket: ["rocket"],
-    motor: ["motor", "motor-in-hand"],
-    tool: ["tool"],
-    field: ["field"],
-    flyer: ["flyer"],
-  }),
+  plan: kind(
+    planSchema,
+    checkPlan,
+    {
+      rocket: ["rocket"],
+      motor: ["motor", "motor-in-hand"],
+      tool: ["tool"],
+      field: ["field"],
+      flyer: ["flyer"],
+      ruleSet: ["rule-set"],
+    },
+    { ruleSet: ["association", "none"] },
+  ),
   rocket: kind(rocketSchema, checkRocket, { readyWith: ["motor"] }),
   motor: kind(motorSchema, checkMotor),
   "motor-in-hand": kind(motorInHandSchema, checkMotorInHand, { type: ["motor"] }),
   tool: kind(toolSchema, checkTool),
   field: kind(fieldSchema),
   flyer: kind(flyerSchema),
+  "rule-set": kind(ruleSetSchema, checkRuleSet),
   log: kind(logSchema, checkLog),
   flight: kind(flightSchema, checkFlight, { plan: ["plan"], motorInHand: ["motor-in-hand"], log: ["log"] }),
   library: kind(librarySchema, checkLibrary),
 });
 
 export const kindNames = Object.freeze(Object.keys(kinds) as Kind[]);
+
+/**
+ * The path of a file that a document names in a field; undefined where a document stands there itself, or a word.
+ *
+ * @example
+ * pathIn("plan", "ruleSet", "association"); // undefined
+ */
+export function pathIn(kind: Kind, field: string, value: unknown): string | undefined {
+  if (typeof value !== "string" || value.trim() === "") return undefined;
+  const text = value.trim();
+  return kinds[kind].words[field]?.includes(text) ? undefined : text;
+}
 
 /** Whether a text names a kind of document. */
 export function isKind(text: unknown): text is Kind {

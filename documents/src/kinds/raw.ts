@@ -40,6 +40,16 @@ export class RawView {
     return typeof this.value === "string" ? this.value : undefined;
   }
 
+  /** What stands there, as it is. */
+  get given(): unknown {
+    return this.value;
+  }
+
+  /** Keys of an object; none of anything else. */
+  get keys(): readonly string[] {
+    return this.isObject ? Object.keys(this.value as object) : [];
+  }
+
   /** The quantity in SI units. */
   si(dimension: Dimension): number | undefined {
     const parsed = typeof this.value === "string" ? parseQuantity(this.value, dimension) : undefined;

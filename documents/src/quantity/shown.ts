@@ -40,6 +40,10 @@ const counterparts: Readonly<Record<UnitSystem, Readonly<Record<string, string>>
     N: "lbf",
     kN: "lbf",
     kgf: "lbf",
+    J: "ft lbf",
+    kJ: "ft lbf",
+    "N s": "lbf s",
+    "kN s": "lbf s",
   },
   metric: {
     in: "mm",
@@ -57,6 +61,8 @@ const counterparts: Readonly<Record<UnitSystem, Readonly<Record<string, string>>
     psi: "kPa",
     inHg: "hPa",
     lbf: "N",
+    "ft lbf": "J",
+    "lbf s": "N s",
   },
 });
 

@@ -10,7 +10,7 @@ export type UnitSystem = "metric" | "imperial";
  * on the field or a height above it (m, ft), a `depth` of a cut (mm to a tenth, 64ths of an inch), the `speed` of a rocket
  * (m/s, ft/s) and the `wind` (m/s, mph), a `mass` (kg, lb) and a `smallMass` (g, oz).
  */
-export type Measure = Dimension | "distance" | "depth" | "wind" | "smallMass" | "energy" | "acceleration";
+export type Measure = Dimension | "distance" | "depth" | "wind" | "smallMass" | "acceleration";
 
 /** A unit for figures: SI value = (number + offset) × factor, with the decimals that are worth showing. */
 interface Shown {
@@ -46,6 +46,7 @@ const figures: Readonly<Record<Measure, readonly [Shown, Shown]>> = Object.freez
   pressure: [shown("hPa", 100, 0), shown("inHg", 3386.389, 2)],
   force: [shown("N", 1, 0), shown("lbf", POUND_FORCE, 0)],
   energy: [shown("J", 1, 0), shown("ft lbf", FOOT * POUND_FORCE, 0)],
+  impulse: [shown("N s", 1, 0), shown("lbf s", POUND_FORCE, 0)],
   acceleration: [shown("m/s²", 1, 0), shown("ft/s²", FOOT, 0)],
 });
 

@@ -9,7 +9,9 @@ export type Dimension =
   | "angle"
   | "inertia"
   | "pressure"
-  | "force";
+  | "force"
+  | "energy"
+  | "impulse";
 
 /** A unit: SI value = (number + offset) × factor. */
 export interface Unit {
@@ -102,6 +104,8 @@ export const units: Readonly<Record<Dimension, readonly Unit[]>> = Object.freeze
     unit("mmHg", 133.3224, ["mm Hg"]),
   ],
   force: [unit("N", 1), unit("kN", 1e3), unit("lbf", POUND_FORCE), unit("kgf", 9.806_65)],
+  energy: [unit("J", 1), unit("kJ", 1e3), unit("ft lbf", FOOT * POUND_FORCE)],
+  impulse: [unit("N s", 1), unit("kN s", 1e3), unit("lbf s", POUND_FORCE)],
 });
 
 /** Units that are written in pairs, such as 3 lb 4 oz: the second counts within one of the first. */
@@ -119,6 +123,8 @@ export const bounds: Readonly<Record<Dimension, readonly [least: number, most: n
   inertia: [-1e5, 1e5],
   pressure: [-1e8, 1e8],
   force: [-1e7, 1e7],
+  energy: [-1e9, 1e9],
+  impulse: [-1e9, 1e9],
 });
 
 /**

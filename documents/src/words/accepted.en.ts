@@ -14,6 +14,8 @@ export const quantityWords: Readonly<Record<Dimension, { readonly accepted: stri
     inertia: { accepted: "a moment of inertia with its unit", example: "0.36 kg m2" },
     pressure: { accepted: "a pressure with its unit", example: "987 hPa" },
     force: { accepted: "a force with its unit", example: "1.1 kN" },
+    energy: { accepted: "an energy with its unit", example: "100 J" },
+    impulse: { accepted: "a total impulse with its unit", example: "320 N s" },
   });
 
 /** The words of a list of choices: `one of "a", "b"`. */

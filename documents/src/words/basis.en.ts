@@ -25,6 +25,6 @@ export function basisLines(data: DecisionData): [whom: string, weather: string, 
   return [
     `${context.plan}: ${context.rocket} on ${motor}${field}, ${amount(given.elevation, "m")} MSL.`,
     `Weather: ${weather}. Guide: ${amount(travel, "m", 2)} of travel, ${lean}.`,
-    `${data.model} model, ${data.draws} draws, seed ${data.seed}.`,
+    `${data.model} model, ${data.draws} draws, seed ${data.seed}.${context.ruleSet === undefined ? "" : ` Rules: ${context.ruleSet}.`}`,
   ];
 }

@@ -1,9 +1,11 @@
 import type { Check } from "@delaywright/engine";
-import { wordsForCheck } from "./checks.en.js";
-import { glued, holdsPercent, upperFirst } from "./numbers.en.js";
+import { limitWords, meaningWords, wordsForCheck } from "./checks.en.js";
+import { figureWords } from "./figures.en.js";
+import { upperFirst } from "./numbers.en.js";
+import { sourceWords } from "./rule-sources.en.js";
 
 /** What a check found, in a word. */
-export const verdictWords: Readonly<Record<Check["verdict"] | "not-checked", string>> = Object.freeze({
+export const verdictWords: Readonly<Record<Check["verdict"], string>> = Object.freeze({
   pass: "within",
   look: "look",
   stop: "stop",
@@ -12,6 +14,8 @@ export const verdictWords: Readonly<Record<Check["verdict"] | "not-checked", str
 
 /** One check for a list: each cell in words. */
 export interface CheckLine {
+  /** The rule's own name: one to a check, where several share a code. */
+  readonly id: string;
   readonly code: string;
   /** `Guide-exit speed`. */
   readonly name: string;
@@ -20,10 +24,11 @@ export interface CheckLine {
   /** `least 15 m/s`; empty where there is nothing to compare. */
   readonly limit: string;
   readonly verdict: Check["verdict"];
-  /** `within`, `look`, `stop`. */
+  /** `within`, `look`, `stop`, `not checked`. */
   readonly word: string;
-  /** What it means where it does not pass; else empty. */
+  /** What it means where it does not pass, what is to be said beside its figures, or what is not known; else empty. */
   readonly meaning: string;
+  /** Where the rule is from, with its edition and how far its number can be trusted. */
   readonly source: string;
 }
 
@@ -33,23 +38,18 @@ export interface CheckLine {
  * @example
  * checkLine(check).limit; // "least 15 m/s"
  */
-export function checkLine({ code, verdict, value, limit, unit, source }: Check): CheckLine {
-  const { title, sense, otherwise } = wordsForCheck(code);
+export function checkLine(check: Check): CheckLine {
+  const { id, code, verdict, value, unit } = check;
+  const meaning = meaningWords(check);
   return {
+    id,
     code,
-    name: upperFirst(title),
-    value: value === null ? "" : figure(value, unit),
-    limit: limit === null || sense === "none" ? "" : `${sense} ${figure(limit, unit)}`,
+    name: upperFirst(wordsForCheck(code).title),
+    value: value === null ? "" : figureWords(value, unit, code),
+    limit: limitWords(check),
     verdict,
     word: verdictWords[verdict],
-    meaning: verdict === "pass" || otherwise === "" ? "" : `${upperFirst(otherwise)}.`,
-    source,
+    meaning: meaning === "" ? "" : `${upperFirst(meaning)}.`,
+    source: sourceWords(check),
   };
-}
-
-function figure(value: number, unit: string): string {
-  if (unit === "odds") return holdsPercent(value);
-  const [shown, word] = unit === "rad" ? [(value * 180) / Math.PI, "deg"] : [value, unit];
-  const number = String(Number(shown.toPrecision(3)));
-  return word === "" ? number : glued(number, word);
 }

@@ -1,152 +1,208 @@
-import type { Check, CheckCode, Warning, WarningCode } from "@delaywright/engine";
+import type { Check, CheckCode } from "@delaywright/engine";
+import { wordForDetail } from "./check-details.en.js";
+import { wordForFact } from "./facts.en.js";
+import { figureWords } from "./figures.en.js";
+import { own } from "./own.js";
 
 interface CheckWords {
   /** What is looked at. */
   readonly title: string;
-  /** Whether the limit is the least or the most; `none` where there is nothing to compare. */
-  readonly sense: "least" | "most" | "none";
   /** What it means where it does not pass. */
   readonly otherwise: string;
 }
 
+const words = (title: string, otherwise: string): CheckWords => ({ title, otherwise });
+
 const checks: Readonly<Record<CheckCode, CheckWords> & Record<string, CheckWords>> = Object.freeze({
-  "cp-ahead-of-balance": {
-    title: "centre of pressure behind the balance point",
-    sense: "least",
-    otherwise:
-      "the centre of pressure is ahead of the balance point: it does not fly nose first. Ballast in the nose, larger fins, or a lighter motor",
-  },
-  "guide-exit-speed": {
-    title: "guide-exit speed",
-    sense: "least",
-    otherwise: "it leaves the guide too slowly for its fins to work: a longer guide, less mass, or more thrust",
-  },
-  "guide-exit-against-wind": {
-    title: "guide-exit speed against the wind",
-    sense: "least",
-    otherwise:
-      "it leaves the guide too slowly for this wind and turns into it: a longer guide, more thrust, or less wind",
-  },
-  "thrust-to-weight": {
-    title: "thrust to weight",
-    sense: "least",
-    otherwise: "the motor is weak for this rocket: less mass, or more thrust",
-  },
-  "instructions-not-confirmed": {
-    title: "the motor's instructions on shortening the delay",
-    sense: "none",
-    otherwise:
-      "no cut is shown until you have confirmed that the motor's own instructions allow it: delay.instructions.allowCutting",
-  },
-  "tool-not-named": {
-    title: "the tool that the motor's instructions name",
-    sense: "none",
-    otherwise: "cut only with the tool that the motor's own instructions name: delay.instructions.tool",
-  },
-  "no-setting-holds": {
-    title: "odds that the recovery holds",
-    sense: "least",
-    otherwise: "no setting opens high and slow enough for the recovery to hold",
-  },
-  "below-least-clean": {
-    title: "odds of a clean opening",
-    sense: "least",
-    otherwise: "even the best setting opens clean less often than you asked for",
-  },
-  "fires-before-electronics": {
-    title: "odds that the charge fires before the electronics has opened the rocket",
-    sense: "most",
-    otherwise: "the back-up charge may fire first, while the rocket is still fast: a longer delay",
-  },
-  "choice-not-achievable": {
-    title: "your own setting",
-    sense: "none",
-    otherwise:
-      "your own setting cannot be made of this element with this tool, or not any more: choose one of those below",
-  },
-  "margin-at-guide-exit": {
-    title: "static margin at guide exit",
-    sense: "least",
-    otherwise: "the margin is small where the rocket leaves the guide: ballast in the nose, or larger fins",
-  },
-  "margin-at-burnout": {
-    title: "static margin at burnout",
-    sense: "least",
-    otherwise: "the margin is small at burnout: ballast in the nose, or larger fins",
-  },
-  "over-stable": {
-    title: "static margin",
-    sense: "most",
-    otherwise: "the margin is large: it turns far into the wind. Less nose mass, or less wind",
-  },
-  ceiling: {
-    title: "height against the field's ceiling",
-    sense: "most",
-    otherwise: "it may fly above the field's ceiling: a smaller motor, or ballast",
-  },
-  "wind-limit": { title: "wind", sense: "most", otherwise: "the wind is above the safety code's limit: wait" },
-  "tilt-limit": {
-    title: "lean of the guide",
-    sense: "most",
-    otherwise: "the guide leans more than the safety code or the field allows",
-  },
-  "tilt-sector": {
-    title: "azimuth to which the guide leans",
-    sense: "none",
-    otherwise: "the guide leans out of the sector that the field allows",
-  },
-  "choice-below-least": {
-    title: "odds at your own setting",
-    sense: "least",
-    otherwise: "your own setting opens clean, or holds, less often than you asked for",
-  },
-  "draws-not-flown": {
-    title: "draws that could not be flown",
-    sense: "most",
-    otherwise: "some draws never left the guide or never came down: they count as grounded",
-  },
-  "opening-strength-unrated": {
-    title: "strength of the recovery",
-    sense: "none",
-    otherwise: "no strength is given for canopy or harness: twice the opening-speed limit stands for it",
-  },
-  "element-over-cut": {
-    title: "delay left in the element",
-    sense: "none",
-    otherwise: "it was cut deeper than the odds allow: ballast, another rocket, or do not fly it",
-  },
-  "no-charge": {
-    title: "ejection charge of the motor",
-    sense: "none",
-    otherwise: "this motor has no ejection charge: something else must open the rocket",
-  },
+  "adult-in-charge": words(
+    "an adult in charge of the launch",
+    "nobody of at least 18 years is in charge: nobody may launch",
+  ),
+  "airport-distance": words("distance to the nearest airport", "an airport is near: only with an authorisation"),
+  "aviation-class": words("class under the aviation rule", "the aviation rule asks more of such a rocket"),
+  "aviation-notice": words(
+    "notice to air traffic control",
+    "the nearest air traffic control facility wants to know 24 hours to 3 days before",
+  ),
+  "below-least-clean": words(
+    "odds of a clean opening",
+    "even the best setting opens clean less often than you asked for",
+  ),
+  "building-distance": words(
+    "distance to the nearest building",
+    "an occupied building is nearer than the safety code allows: another pad",
+  ),
+  ceiling: words(
+    "height against the field's ceiling",
+    "it may fly above the field's ceiling: a smaller motor, or ballast",
+  ),
+  "certification-level": words(
+    "the flyer's certification level",
+    "this motor or rocket asks for a higher certification",
+  ),
+  "charge-in-well": words("ejection charge in the motor's well", "the charge is more than the motor's well holds"),
+  "choice-below-least": words(
+    "odds at your own setting",
+    "your own setting opens clean, or holds, less often than you asked for",
+  ),
+  "choice-not-achievable": words(
+    "your own setting",
+    "your own setting cannot be made of this element with this tool, or not any more: choose one of those below",
+  ),
+  "cleared-diameter": words("ground cleared of what burns", "too little ground about the pad is cleared: it may burn"),
+  "cloud-cover": words("cloud cover", "the clouds cover more of the sky than the aviation rule allows: wait"),
+  "cloud-entry": words("height against the lowest cloud", "it may fly into a cloud: wait, a smaller motor, or ballast"),
+  "club-rule": words("a rule of the club", "it cannot be followed as it is written"),
+  "controlled-airspace": words("controlled airspace", "it would enter controlled airspace: only with an authorisation"),
+  "cp-ahead-of-balance": words(
+    "centre of pressure behind the balance point",
+    "the centre of pressure is ahead of the balance point: it does not fly nose first. Ballast in the nose, larger fins, or a lighter motor",
+  ),
+  daylight: words("daylight", "the sun is not up: only with an authorisation"),
+  "delay-reachable": words(
+    "the delay that would open at the top",
+    "no element and tool at hand make it: another motor, or ballast",
+  ),
+  "descent-time": words("time of descent", "it comes down slower than the rules at hand allow"),
+  "draws-not-flown": words(
+    "draws that could not be flown",
+    "some draws never left the guide or never came down: they count as grounded",
+  ),
+  "element-over-cut": words(
+    "delay left in the element",
+    "it was cut deeper than the odds allow: ballast, another rocket, or do not fly it",
+  ),
+  "field-hours": words("time of the launch", "the field is closed then"),
+  "fire-means": words("means to control a fire", "there must be means to report and to control a fire"),
+  "fires-before-electronics": words(
+    "odds that the charge fires before the electronics has opened the rocket",
+    "the back-up charge may fire first, while the rocket is still fast: a longer delay",
+  ),
+  "flyer-age": words("the flyer's age", "this motor asks for an older flyer"),
+  "guide-exit-against-wind": words(
+    "guide-exit speed against the wind",
+    "it leaves the guide too slowly for this wind and turns into it: a longer guide, more thrust, or less wind",
+  ),
+  "guide-exit-speed": words(
+    "guide-exit speed",
+    "it leaves the guide too slowly for its fins to work: a longer guide, less mass, or more thrust",
+  ),
+  "guide-length-in-wind": words(
+    "guide-exit speed in more than a breeze",
+    "above 5 mph of wind the safety code asks for a guide that is long enough",
+  ),
+  "instructions-not-confirmed": words(
+    "the motor's instructions on shortening the delay",
+    "no cut is shown until you have confirmed that the motor's own instructions allow it: delay.instructions.allowCutting",
+  ),
+  "keep-off-zones": words(
+    "opened landings in a keep-off zone",
+    "opened, it may come down where nothing should: less wind, a smaller canopy, another pad",
+  ),
+  "keep-off-zones-unopened": words(
+    "unopened landings in a keep-off zone",
+    "if nothing opens it may come down where nothing should: another lean of the guide, another pad",
+  ),
+  "landing-energy": words("landing energy", "it lands hard: a larger canopy"),
+  "landing-inside": words(
+    "opened landings outside the field",
+    "opened, it may drift off the field: less wind, a smaller motor or canopy",
+  ),
+  "landing-inside-unopened": words(
+    "unopened landings outside the field",
+    "if nothing opens it may come down outside the field: another lean of the guide, less wind",
+  ),
+  "lift-off-weight": words(
+    "lift-off mass",
+    "it is heavier than the code allows for this motor: less mass, or more thrust",
+  ),
+  "margin-at-burnout": words(
+    "static margin at burnout",
+    "the margin is small at burnout: ballast in the nose, or larger fins",
+  ),
+  "margin-at-guide-exit": words(
+    "static margin at guide exit",
+    "the margin is small where the rocket leaves the guide: ballast in the nose, or larger fins",
+  ),
+  "models-validity": words("range of the models", "the figures rest on models beyond the range they were held against"),
+  "motor-certified": words("a certified motor", "the safety code asks for certified motors"),
+  "no-charge": words(
+    "ejection charge of the motor",
+    "this motor has no ejection charge: something else must open the rocket",
+  ),
+  "no-setting-holds": words(
+    "odds that the recovery holds",
+    "no setting opens high and slow enough for the recovery to hold",
+  ),
+  "opening-speed": words("speed that nine in ten openings stay below", "one opening in ten is faster than you want"),
+  "opening-strength-unrated": words(
+    "strength of the recovery",
+    "no strength is given for canopy or harness: twice the opening-speed limit stands for it",
+  ),
+  "over-stable": words(
+    "static margin",
+    "the margin is large: it turns far into the wind. Less nose mass, or less wind",
+  ),
+  "personnel-distance": words(
+    "distance to the nearest person",
+    "somebody stands nearer than the safety code allows: step back",
+  ),
+  "removal-within-limit": words(
+    "what is taken out of the delay",
+    "more would be taken out than the motor's instructions allow",
+  ),
+  retention: words("what keeps the motor in", "the ejection charge pushes the motor out of the tube too"),
+  "road-distance": words(
+    "distance to the nearest busy road",
+    "a public road is nearer than the safety code allows: another pad",
+  ),
+  "site-edge-distance": words(
+    "distance to the field's edge",
+    "the pad is nearer to the field's edge than the safety code allows: another pad",
+  ),
+  "site-size": words("smallest dimension of the field", "the field is smaller than the safety code allows"),
+  "site-size-for-height": words(
+    "smallest dimension of the field for its height",
+    "the field is small for the height that is allowed there",
+  ),
+  "thrust-to-weight": words("thrust to weight", "the motor is weak for this rocket: less mass, or more thrust"),
+  "tilt-limit": words("lean of the guide", "the guide leans more than the safety code allows"),
+  "tilt-sector": words("azimuth to which the guide leans", "the guide leans out of the sector that the field allows"),
+  "tool-not-named": words(
+    "the tool that the motor's instructions name",
+    "cut only with the tool that the motor's own instructions name: delay.instructions.tool",
+  ),
+  "total-impulse": words("total impulse", "it is more than the code allows"),
+  "uninvolved-distance": words(
+    "distance to people and property with no part in it",
+    "they are nearer than the aviation rule allows",
+  ),
+  visibility: words("visibility", "the aviation rule asks for a clearer view: wait"),
+  "weather-age": words("age of the weather reading", "the weather was read long ago: read it again"),
+  "wind-limit": words("wind", "the wind is above the limit for a launch: wait"),
 });
 
-const warnings: Readonly<Record<WarningCode, string> & Record<string, string>> = Object.freeze({
-  "mach-above-validated": "it flies faster than the models were held against",
-  "angle-of-attack-above-validated": "it meets the air at a larger angle than the models were held against",
-  "fineness-below-validated": "it is stubbier than the models were held against",
-  "fineness-above-validated": "it is more slender than the models were held against",
-  "reynolds-above-validated": "it flies at a higher Reynolds number than the models were held against",
-  "surface-wind-carried-up": "the wind aloft is a guess from a reading near the ground: winds aloft would tell",
-  "inertia-estimated": "the transverse inertia is a guess from mass and length: a swing on two strings would tell",
-  "drag-not-learned": "the drag is computed: no flight of this rocket is logged yet",
-  "never-handed-over": "the swing had not settled by the top: the flight was reckoned with pitching all the way",
-  "no-tool": "no tool is given: no cut is planned",
-});
-
-/** Units of a warning's figures; pure numbers where none is named. */
-const warningUnits: Readonly<Record<string, string>> = Object.freeze({
-  "angle-of-attack-above-validated": "rad",
-  "surface-wind-carried-up": "m",
-});
-
-/** A finding whose code may be newer than these words. */
-type Coded<Finding> = Omit<Finding, "code"> & { readonly code: string };
+/** What of a check is told; its code may be newer than these words. */
+export type ToldCheck = Pick<Check, "verdict" | "value" | "limit" | "unit" | "sense" | "details" | "missing"> & {
+  readonly code: string;
+};
 
 /** What a check looks at, and what it means where it does not pass. A code that is not known speaks for itself. */
 export function wordsForCheck(code: string): CheckWords {
-  return own(checks, code) ?? { title: code.replaceAll("-", " "), sense: "none", otherwise: "" };
+  return own(checks, code) ?? { title: code.replaceAll("-", " "), otherwise: "" };
+}
+
+/** `most 8.94 m/s`; empty where there is nothing to compare. */
+export function limitWords({ code, limit, unit, sense }: ToldCheck): string {
+  return limit === null || sense === "none" ? "" : `${sense} ${figureWords(limit, unit, code)}`;
+}
+
+/** What a check that does not pass means, and what is to be said beside its figures; empty where it passes without more. */
+export function meaningWords({ code, verdict, details, missing }: ToldCheck): string {
+  const beside = details.map(wordForDetail);
+  if (verdict === "not-checked" && missing.length > 0) return `not known: ${missing.map(wordForFact).join(", ")}`;
+  const { otherwise } = wordsForCheck(code);
+  return [...beside, ...(verdict === "pass" || otherwise === "" ? [] : [otherwise])].join("; ");
 }
 
 /**
@@ -155,38 +211,10 @@ export function wordsForCheck(code: string): CheckWords {
  * @example
  * wordForCheck(check); // "guide-exit speed 11.2 m/s, least 13.4 m/s: it leaves the guide too slowly …"
  */
-export function wordForCheck(check: Coded<Check>): string {
-  const { title, sense, otherwise } = wordsForCheck(check.code);
-  const value = check.value === null ? "" : ` ${amount(check.value, check.unit)}`;
-  const limit = check.limit === null || sense === "none" ? "" : `, ${sense} ${amount(check.limit, check.unit)}`;
-  const meaning = check.verdict === "pass" || otherwise === "" ? "" : `: ${otherwise}`;
-  return `${title}${value}${limit}${meaning}`;
-}
-
-/** One warning as a line. */
-export function wordForWarning({ code, value, limit }: Coded<Warning>): string {
-  const words = own(warnings, code) ?? code.replaceAll("-", " ");
-  if (value === null) return words;
-  const unit = own(warningUnits, code) ?? "";
-  return limit === null
-    ? `${words} (${amount(value, unit)})`
-    : `${words} (${amount(value, unit)}, limit ${amount(limit, unit)})`;
-}
-
-function own<Value>(record: Readonly<Record<string, Value>>, key: string): Value | undefined {
-  return Object.hasOwn(record, key) ? record[key] : undefined;
-}
-
-/** Odds as people say them: never none, never certain. */
-function percent(odds: number): string {
-  if (odds > 0.999) return "over 99.9 %";
-  if (odds < 0.01) return "under 1 %";
-  return `${odds >= 0.985 ? (100 * odds).toFixed(1) : Math.round(100 * odds)} %`;
-}
-
-function amount(value: number, unit: string): string {
-  if (unit === "odds") return percent(value);
-  const [shown, word] = unit === "rad" ? [(value * 180) / Math.PI, "deg"] : [value, unit];
-  const number = Number(shown.toPrecision(3));
-  return word === "" ? String(number) : `${number} ${word}`;
+export function wordForCheck(check: ToldCheck): string {
+  const { title } = wordsForCheck(check.code);
+  const value = check.value === null ? "" : ` ${figureWords(check.value, check.unit, check.code)}`;
+  const limit = limitWords(check);
+  const meaning = meaningWords(check);
+  return `${title}${value}${limit === "" ? "" : `, ${limit}`}${meaning === "" ? "" : `: ${meaning}`}`;
 }

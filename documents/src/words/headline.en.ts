@@ -27,7 +27,7 @@ export function suggestedSetting({ toCut, settings }: DecisionData): SettingData
  * @example
  * headline(data); // { lead: "Cut to 9 s", joint: ": ", detail: "take 5 s out, end A with the ring, 4.0 mm (5/32 in)" }
  */
-export function headline({ toCut, given }: DecisionData): Headline | null {
+export function headline({ toCut, given }: Pick<DecisionData, "toCut" | "given">): Headline | null {
   if (toCut === null) return null;
   const delay = delayWords(toCut.delay);
   if (given.delayKind === "fixed") return { lead: `Its delay is ${delay}`, joint: " and ", detail: "cannot be set" };

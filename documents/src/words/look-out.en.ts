@@ -1,8 +1,9 @@
 import type { DecisionData } from "../answer/decision-data.js";
-import { wordForCheck, wordForWarning } from "./checks.en.js";
+import { wordForCheck } from "./checks.en.js";
 import { doubtLine } from "./issues.en.js";
 import { upperFirst } from "./numbers.en.js";
 import { basisWarning } from "./openings.en.js";
+import { wordForWarning } from "./warnings.en.js";
 
 /** What to look out for, a sentence each. */
 export interface LookOut {
@@ -16,10 +17,12 @@ export interface LookOut {
 
 /** Checks that say look, what the models were not held against, and what is unlikely in the documents. */
 export function lookOutSentences({ checks, warnings, doubts }: DecisionData): LookOut {
+  // what a check tells already is not told again
+  const told = new Set<string>(checks.flatMap(({ details }) => details));
   return {
     looks: checks.filter((check) => check.verdict === "look").map((check) => `${wordForCheck(check)}.`),
     warnings: warnings
-      .filter((warning) => warning.code !== basisWarning)
+      .filter(({ code }) => code !== basisWarning && !told.has(code))
       .map((warning) => `${upperFirst(wordForWarning(warning))}.`),
     unlikely: doubts.map((doubt) => `${doubtLine(doubt)}.`),
   };

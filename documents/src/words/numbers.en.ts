@@ -85,14 +85,18 @@ export function shareWords(share: number): string {
 
 const points = ["north", "north-east", "east", "south-east", "south", "south-west", "west", "north-west"] as const;
 
-/** Where a place lies from the pad: distance and direction. */
-export function placeWords(east: number, north: number): string {
+/**
+ * Where a place lies from the pad: distance and direction.
+ *
+ * @param far the distance in words; left out: in metres
+ */
+export function placeWords(east: number, north: number, far?: string): string {
   const distance = Math.hypot(east, north);
   if (distance < 0.5) return "at the pad";
   const azimuth = (Math.atan2(east, north) / (2 * Math.PI)) * 360;
   const round = (azimuth + 360) % 360;
   const point = points[Math.round(round / 45) % 8] ?? "north";
-  return `${amount(distance, "m")} ${point} of the pad (${amount(round, "deg")})`;
+  return `${far ?? amount(distance, "m")} ${point} of the pad (${amount(round, "deg")})`;
 }
 
 /** A sentence begins with a capital. */

@@ -1,8 +1,8 @@
 import type { DecisionData, SettingData } from "../answer/decision-data.js";
 import { defaultSpread } from "../defaults.js";
-import { wordForWarning } from "./checks.en.js";
 import { suggestedSetting } from "./headline.en.js";
 import { amount, glued, upperFirst } from "./numbers.en.js";
+import { wordForWarning } from "./warnings.en.js";
 
 /** The warning that says on what the odds rest; it is told beside the odds. */
 export const basisWarning = "drag-not-learned";
@@ -38,7 +38,10 @@ export function openingWords(setting: SettingData, draws: number): string {
 }
 
 /** On what the odds of a setting rest, as a clause. */
-export function restsWords({ draws, given, warnings }: DecisionData, { delaySd }: SettingData): string {
+export function restsWords(
+  { draws, given, warnings }: Pick<DecisionData, "draws" | "given" | "warnings">,
+  { delaySd }: SettingData,
+): string {
   if (draws === 1) return "one flight, without any spread";
   const { seconds, fraction } = given.delayScatter;
   const standard = seconds === defaultSpread.delay.seconds && fraction === defaultSpread.delay.fraction;

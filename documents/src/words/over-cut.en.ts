@@ -28,7 +28,7 @@ export function overCutSentences(overCut: OverCut): OverCutSentences {
 
 function ballastSentence({ from, to, at, best, checks }: BallastRange): string {
   const grams = (mass: number): string => amount(1000 * mass, "g");
-  const found = checks.filter((check) => check.verdict !== "pass");
+  const found = checks.filter(({ verdict }) => verdict === "look" || verdict === "stop");
   const checked = found.length === 0 ? "" : ` But ${found.map((c) => `${c.verdict}: ${wordForCheck(c)}`).join("; ")}.`;
   const range = to - from < ONE_MASS ? grams(best.mass) : `${grams(from)} to ${grams(to)}`;
   return `Ballast of ${range} in all, fixed mechanically ${amount(1000 * at, "mm")} from the nose tip: best ${grams(best.mass)}, ${percent(best.clean)} clean, holds ${holdsPercent(best.holds)}.${checked}`;

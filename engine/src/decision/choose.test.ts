@@ -1,7 +1,8 @@
 import { expect, test } from "vitest";
 import { usualLimits } from "../../test/plan.js";
 import { settingWith } from "../../test/settings.js";
-import { choose, mostFiresFirst } from "./choose.js";
+import { mostFiresFirst } from "../rules/delay-rules.js";
+import { choose } from "./choose.js";
 
 test("choose() takes the highest clean odds among the settings that hold", () => {
   const settings = [

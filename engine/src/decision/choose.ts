@@ -1,8 +1,6 @@
+import { mostFiresFirst } from "../rules/delay-rules.js";
 import type { Setting, ToCut } from "./decision.js";
 import type { Limits } from "./inputs.js";
-
-/** Highest odds of firing before the electronics that a back-up delay may have; own default, no source. */
-export const mostFiresFirst = 0.05;
 
 /**
  * Does a setting reach the plan's least odds? A back-up charge is asked other questions than a primary one: that it seldom

@@ -1,31 +1,36 @@
 import { descend } from "../flight/descent.js";
 import type { FlightResult } from "../flight/result.js";
-import { choiceChecks, cuttingChecks, flightChecks, oddsChecks, overCutChecks } from "./checks.js";
+import { checksOf } from "./checks.js";
 import { type Chosen, choose, reachesLeast } from "./choose.js";
 import type { CutPlan } from "./cut-plan.js";
 import { type DecideOptions, defaultDecideOptions } from "./decide-options.js";
-import type { Check, Decision, OverCut, Setting, ToCut } from "./decision.js";
+import type { Decision, OverCut, Setting, ToCut } from "./decision.js";
 import { noScatter } from "./delay-scatter.js";
 import { type Drivers, driversOf } from "./drivers.js";
 import { flightFigures } from "./flight-figures.js";
 import { homeCutOf, homeWeatherOf } from "./home-cut.js";
 import type { DecisionInputs } from "./inputs.js";
+import { type Landed, landedOf } from "./landed.js";
 import { type JudgedSettings, judgeSettings, type OddsOptions, runHere } from "./odds.js";
+import { openedPlaces } from "./opened-places.js";
 import { type OtherRocket, overCutAdvice } from "./over-cut.js";
+import { packingBy } from "./packing-of-decision.js";
 import { reasonsFor } from "./reasons.js";
 import { depthPerSecondOf } from "./removals.js";
+import { cuttingFacts, flightFacts, landingFacts, oddsFacts } from "./rule-facts.js";
 import { cutAllowed, pluggedPlan, settingsOf, withoutCut } from "./settings.js";
 import { stabilityOf } from "./stability.js";
-import { landingEllipse } from "./unopened.js";
+import { unopenedPlaces } from "./unopened.js";
 import { warningsOf } from "./warnings.js";
 
 /**
  * From a plan's inputs to the delay to cut, with its odds and its cut.
  *
  * The main road: settings that can be made, the nominal flight, every draw flown once and every setting judged on it, the
- * delay to cut, what the cut at home may be, what an over-cut element needs, what drives the spread, and the checks.
+ * delay to cut, what the cut at home may be, what an over-cut element needs, what drives the spread, how it is packed and
+ * where it lands, and the checks.
  *
- * @param inputs without issues
+ * @param inputs without issues, those of `packingIssues` too
  * @param options draws ≥ 1, any integer seed
  * @throws what the runner rejects with, at once
  * @example
@@ -47,9 +52,10 @@ export async function decide(inputs: DecisionInputs, options: DecideOptions = {}
   const atHome = homeCutFor(inputs, plans, picked, run);
   // while other weather is flown on workers
   const explained = explainedBy(inputs, picked, seed);
+  const landed = openedLandings(inputs, picked, told);
   const homeCut = await atHome;
   const overCut = await overCutFor(inputs, picked, otherRockets, run);
-  return decisionOf(inputs, picked, { homeCut, overCut, explained }, told);
+  return decisionOf(inputs, picked, { homeCut, overCut, explained, landed }, told);
 }
 
 /** The settings as judged, and which is best. */
@@ -68,12 +74,19 @@ interface Further {
   readonly homeCut: CutPlan | null;
   readonly overCut: OverCut | null;
   readonly explained: Drivers;
+  /** Where opened draws come down. */
+  readonly landed: Landed | null;
 }
 
 /** What the answer repeats of the options. */
 type Told = Pick<Decision, "seed" | "model">;
 
-const nothingFurther: Further = { homeCut: null, overCut: null, explained: { drivers: [], delayShareOfOdds: null } };
+const nothingFurther: Further = {
+  homeCut: null,
+  overCut: null,
+  explained: { drivers: [], delayShareOfOdds: null },
+  landed: null,
+};
 
 function pickFrom(inputs: DecisionInputs, plans: readonly CutPlan[], judged: JudgedSettings): Picked {
   const allowed = cutAllowed(inputs);
@@ -102,6 +115,12 @@ async function overCutFor(
   return overCutAdvice(inputs, asItIs, settings.slice(1).some(good), others, run);
 }
 
+function openedLandings(inputs: DecisionInputs, { judged, setting }: Picked, { seed, model }: Told): Landed | null {
+  if (setting === null) return null;
+  const landed = landedOf(openedPlaces(inputs, setting, judged, { seed, model }), inputs.fieldLimits);
+  return landed.draws === 0 ? null : landed;
+}
+
 function explainedBy(inputs: DecisionInputs, { judged, best }: Picked, seed: number): Drivers {
   return driversOf(
     judged.chunk,
@@ -118,36 +137,50 @@ function explainedBy(inputs: DecisionInputs, { judged, best }: Picked, seed: num
 function decisionOf(inputs: DecisionInputs, picked: Picked, further: Further, { seed, model }: Told): Decision {
   const { judged, settings, best, setting, cuts } = picked;
   const { flight, chunk, strength } = judged;
-  const { homeCut, overCut, explained } = further;
+  const { homeCut, overCut, explained, landed } = further;
   const toCut = best === null ? null : toCutOf(inputs, settings, best, homeCut);
   const choice = choiceOf(inputs, settings);
   const stability = stabilityOf(flight);
   const figures = flightFigures(flight, chunk);
-  const checks: Check[] = [
-    ...oddsChecks(inputs, settings, toCut, setting, strength.rated, judged.notFlown),
-    ...flightChecks(inputs, flight, stability, figures.apogeeHeight.p95),
-    ...cuttingChecks(inputs, cuts),
-    ...choiceChecks(choice?.setting ?? null, inputs),
-    ...overCutChecks(overCut),
-  ];
+  const opened = openedAt(inputs, flight, setting);
+  const unopened = landedOf(unopenedPlaces(chunk), inputs.fieldLimits);
+  const packing = packingBy(inputs, flight.model, opened, setting, { opened: landed, unopened });
+  const facts = {
+    ...flightFacts(inputs, flight, stability, figures.apogeeHeight.p95),
+    ...cuttingFacts(inputs, setting !== null && cuts ? setting.removed : null),
+    ...oddsFacts(inputs, {
+      settings,
+      setting,
+      goodEnough: toCut?.reachesLeast === true && toCut.reachesHolds,
+      choice,
+      overCut,
+      opened,
+      topAt: flight.events.apogee?.time,
+      strengthRated: strength.rated,
+      drawsNotFlown: judged.notFlown,
+      coast: figures.coast.p50,
+    }),
+    ...landingFacts(inputs, packing, (setting?.odds.grounded ?? 1) < 1),
+  };
   return {
     flight,
     ...figures,
     settings,
     toCut,
     choice,
-    opened: openedAt(inputs, flight, setting),
+    opened,
     overCut,
     unopened: {
       odds: setting?.odds.grounded ?? 1,
       east: flight.events.landing?.position[0] ?? 0,
       north: flight.events.landing?.position[1] ?? 0,
-      ellipse95: landingEllipse(chunk),
+      ellipse95: unopened.p95,
     },
     stability,
     ...explained,
     strength,
-    checks,
+    packing,
+    checks: checksOf(facts, inputs.ruleSet),
     warnings: warningsOf(inputs, flight, stability),
     seed,
     draws: judged.draws,

@@ -2,9 +2,12 @@ import type { Descent } from "../flight/descent.js";
 import type { ResolvedFlightOptions } from "../flight/options.js";
 import type { FlightResult } from "../flight/result.js";
 import type { ValidityCode } from "../rocket/validity.js";
+import type { RuleFinding } from "../rules/check-rules.js";
+import type { RuleTitle } from "../rules/rule.js";
 import type { CutPlan } from "./cut-plan.js";
 import type { Density } from "./density.js";
 import type { WeatherRange } from "./inputs.js";
+import type { Packing } from "./landed.js";
 
 /** The six outcomes of an opening, judged in this order; their odds sum to 1. */
 export interface OutcomeOdds {
@@ -120,39 +123,12 @@ export interface Driver {
   readonly odds: Share | null;
 }
 
-export type CheckCode =
-  | "cp-ahead-of-balance"
-  | "guide-exit-speed"
-  | "guide-exit-against-wind"
-  | "thrust-to-weight"
-  | "instructions-not-confirmed"
-  | "tool-not-named"
-  | "no-setting-holds"
-  | "below-least-clean"
-  | "fires-before-electronics"
-  | "margin-at-guide-exit"
-  | "margin-at-burnout"
-  | "over-stable"
-  | "ceiling"
-  | "wind-limit"
-  | "tilt-limit"
-  | "tilt-sector"
-  | "opening-strength-unrated"
-  | "element-over-cut"
-  | "choice-below-least"
-  | "choice-not-achievable"
-  | "no-charge"
-  | "draws-not-flown";
+/** What a check looks at: the title of its rule. Rules that stand for each other share it; `Check.id` tells them apart. */
+export type CheckCode = RuleTitle;
 
-/** One finding: a value against a limit. */
-export interface Check {
+/** What one rule found: a value against a limit, with where it comes from. */
+export interface Check extends Omit<RuleFinding, "title"> {
   readonly code: CheckCode;
-  readonly verdict: "pass" | "look" | "stop";
-  readonly value: number | null;
-  readonly limit: number | null;
-  /** Unit of value and limit, for example `m/s`; `odds` for 0…1, empty for pure numbers. */
-  readonly unit: string;
-  readonly source: string;
 }
 
 export type WarningCode =
@@ -178,7 +154,7 @@ export interface BallastRange {
   readonly at: number;
   /** The best mass found inside, with its odds. */
   readonly best: { readonly mass: number; readonly clean: number; readonly holds: number };
-  /** Checks repeated at the best mass: thrust to weight, guide exit, margins. */
+  /** Checks repeated at the best mass: weight, thrust, guide exit, margins, ceiling. */
   readonly checks: readonly Check[];
 }
 
@@ -272,6 +248,9 @@ export interface Decision {
   readonly delayShareOfOdds: number | null;
   /** Airspeed beyond which the recovery is taken to fail [m/s], and whether anything is rated. */
   readonly strength: { readonly speed: number; readonly rated: boolean };
+  /** Charge, pins, ports, canopy, openings, harness and landing; what is not known is null in it. */
+  readonly packing: Packing;
+  /** Stop first, then look, not checked, pass. */
   readonly checks: readonly Check[];
   readonly warnings: readonly Warning[];
   readonly seed: number;

@@ -52,7 +52,7 @@ export function flightSampleSpec(
         clock: motor.delay.kind === "none" ? "burnout" : motor.delay.clock,
         lineStretch: recovery.lineStretch,
         speedLimit: limits.openingSpeed,
-        strengthSpeed: strengthOf(flight.model, limits, top).speed,
+        strengthSpeed: strengthOf(flight.model, limits, top, inputs.packing?.fittingsStrength).speed,
         floor: limits.openingHeight,
         fillDistance: fillDistanceOf(flight.model),
         electronicsDelay: recovery.electronics?.delay ?? null,

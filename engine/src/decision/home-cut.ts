@@ -1,11 +1,11 @@
 import { padTemperature } from "../air/at-field.js";
 import type { FlightResult } from "../flight/result.js";
-import { windNearGround } from "./checks.js";
 import { choose } from "./choose.js";
 import type { CutPlan } from "./cut-plan.js";
 import type { DecisionInputs, WeatherRange } from "./inputs.js";
 import { judgeSettings, type OddsOptions } from "./odds.js";
 import { shiftTo } from "./weather-shift.js";
+import { windNearGround } from "./wind-near-ground.js";
 
 /** Draws for each corner of the weather: the home cut needs the order of settings, not their last percent. */
 const cornerDraws = 96;

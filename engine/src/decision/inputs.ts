@@ -1,5 +1,9 @@
 import type { FlightInputs } from "../flight/inputs.js";
+import type { GroundPoint, Zone } from "../packing/landing-zone.js";
+import type { PackingInputs, PackingOptions } from "../packing/packing-inputs.js";
+import type { RuleSet } from "../rules/check-rules.js";
 import type { Spread } from "../spread/spread.js";
+import type { StatedFacts } from "./stated-facts.js";
 
 /** An amount that a tool takes off: seconds of its own grain, or a depth [m]. */
 export type Removal = { readonly seconds: number } | { readonly depth: number };
@@ -52,6 +56,21 @@ export interface FieldLimits {
   readonly ceiling?: number;
   /** Azimuths between which the guide may lean, clockwise [rad]. */
   readonly tiltSector?: { readonly from: number; readonly to: number };
+  /** Its edge, east and north of the pad [m]. */
+  readonly boundary?: Zone;
+  /** Where nothing may come down; empty: nowhere; left out: not known. */
+  readonly keepOff?: readonly Zone[];
+  /** Lines along which people stand, by their points. */
+  readonly people?: readonly (readonly GroundPoint[])[];
+}
+
+/** What is packed, as far as it is stated; what is left out is not known. */
+export interface StatedPacking
+  extends Pick<
+    PackingInputs,
+    "bay" | "motorCharge" | "electronicsBay" | "fittingsStrength" | "stillShut" | "spillHole" | "sections"
+  > {
+  readonly options?: PackingOptions;
 }
 
 /** A range of weather at the field that a cut at home must leave room for. */
@@ -74,4 +93,9 @@ export interface DecisionInputs extends FlightInputs {
   /** The flyer's own setting [s]. */
   readonly choice?: { readonly delay: number; readonly reason?: string };
   readonly weatherRange?: WeatherRange;
+  /** What is known of flyer, motor, field and day beside what the flight is reckoned from. */
+  readonly stated?: StatedFacts;
+  /** Left out: `association`. */
+  readonly ruleSet?: RuleSet;
+  readonly packing?: StatedPacking;
 }

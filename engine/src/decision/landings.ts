@@ -75,9 +75,10 @@ export function landingEllipses({ opened, unopened }: FlightSampleChunk): {
   readonly opened: EllipsePair;
   readonly unopened: EllipsePair;
 } {
-  const pair = (places: PlaceColumns): EllipsePair => ({
-    p50: spreadEllipse(places, 0.5),
-    p95: spreadEllipse(places, 0.95),
-  });
-  return { opened: pair(opened), unopened: pair(unopened) };
+  return { opened: ellipsePair(opened), unopened: ellipsePair(unopened) };
+}
+
+/** Ellipses that hold half and 95 % of some places. */
+export function ellipsePair(places: PlaceColumns): EllipsePair {
+  return { p50: spreadEllipse(places, 0.5), p95: spreadEllipse(places, 0.95) };
 }

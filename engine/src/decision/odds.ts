@@ -136,7 +136,7 @@ function prepareOdds(inputs: DecisionInputs, plans: readonly CutPlan[], options:
   const { limits, recovery, spread } = inputs;
   const rough = options.near ?? roughFlight(inputs, options.flight);
   const top = rough.events.apogee?.position[2] ?? 0;
-  const strength = strengthOf(rough.model, limits, top);
+  const strength = strengthOf(rough.model, limits, top, inputs.packing?.fittingsStrength);
   const scatters = plans.map((plan) => scatterOf(inputs, rough, plan));
   const uncertain = varies(spread) || scatters.some((s) => s.total > 0);
   const spec: EnsembleSpec = {

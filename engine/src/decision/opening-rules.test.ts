@@ -23,6 +23,10 @@ test("strengthOf() is the speed at which the opening load reaches the weakest ra
   expect(rated).toBe(true);
   const loads = [0, top].map((z) => openingLoad({ mass: 1.15, canopy, density: model.airAt(z).density }, speed).force);
   expect(Math.max(...loads)).toBeCloseTo(500, 9);
+  // fittings are parts like the others
+  expect(strengthOf(model, usualLimits, top, 600).speed).toBe(speed);
+  expect(strengthOf(model, usualLimits, top, 125).speed).toBeCloseTo(speed / 2, 9);
+  expect(strengthOf(modelWith(base), usualLimits, top, 125).rated).toBe(true);
 });
 
 test("strengthOf() and fillDistanceOf() look at the canopy that opens first", () => {

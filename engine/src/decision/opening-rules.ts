@@ -1,10 +1,8 @@
 import type { FlightModel } from "../flight/model.js";
 import { fillDistance } from "../packing/canopy.js";
 import { strengthSpeed } from "../packing/opening-load.js";
+import { unratedFactor } from "../rules/delay-rules.js";
 import type { Limits } from "./inputs.js";
-
-/** Where nothing is rated, the recovery is taken to fail at this many times the speed limit; own default, no source. */
-const unratedFactor = 2;
 
 /** How fast an opening the recovery bears. */
 export interface Strength {
@@ -20,11 +18,12 @@ export interface Strength {
  * The lower of the speeds in the air at the pad and at the nominal top. Zippered tubes and snatch are not in it.
  *
  * @param top height of the nominal top [m]
+ * @param fittings load that the weakest link, bolt or eye bears [N]; left out: not rated
  */
-export function strengthOf(model: FlightModel, limits: Limits, top: number): Strength {
+export function strengthOf(model: FlightModel, limits: Limits, top: number, fittings?: number): Strength {
   const { recovery, motor } = model.inputs;
   const { canopy, strength: canopyStrength } = recovery.drogue ?? recovery.main;
-  const ratings = [canopyStrength, recovery.harness?.strength].filter((s) => s !== undefined);
+  const ratings = [canopyStrength, recovery.harness?.strength, fittings].filter((s) => s !== undefined);
   if (ratings.length === 0) return { speed: unratedFactor * limits.openingSpeed, rated: false };
   const mass = model.airframe.mass + motor.loadedMass - motor.propellantMass;
   const speeds = [0, top].map((z) =>

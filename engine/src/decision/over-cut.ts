@@ -1,12 +1,13 @@
 import { fly } from "../flight/fly.js";
 import type { Recovery } from "../packing/recovery.js";
 import type { Rocket } from "../rocket/rocket.js";
-import { flightChecks } from "./checks.js";
+import { checksOf } from "./checks.js";
 import type { CutPlan } from "./cut-plan.js";
-import type { BallastRange, OverCut, Setting, SuitedRocket } from "./decision.js";
+import type { BallastRange, Check, CheckCode, OverCut, Setting, SuitedRocket } from "./decision.js";
 import { flightFigures } from "./flight-figures.js";
 import type { DecisionInputs } from "./inputs.js";
-import { judgeSettings, type OddsOptions, roughFlight } from "./odds.js";
+import { type JudgedSettings, judgeSettings, type OddsOptions, roughFlight } from "./odds.js";
+import { flightFacts } from "./rule-facts.js";
 import { stabilityOf } from "./stability.js";
 
 /** Another rocket of the library. */
@@ -104,17 +105,26 @@ async function checksWith(
 ): Promise<BallastRange["checks"]> {
   const there = { ...inputs, ballast: { ...inputs.ballast, mass } };
   const judged = await judgeSettings(there, [plan], { ...options, draws: Math.min(searchDraws, options.draws) });
-  const { apogeeHeight } = flightFigures(judged.flight, judged.chunk);
-  return flightChecks(there, judged.flight, stabilityOf(judged.flight), apogeeHeight.p95).filter((check) =>
-    [
-      "thrust-to-weight",
-      "guide-exit-speed",
-      "guide-exit-against-wind",
-      "margin-at-guide-exit",
-      "margin-at-burnout",
-      "over-stable",
-    ].includes(check.code),
-  );
+  return rocketChecks(there, judged);
+}
+
+/** Rules about the rocket on this motor, as against those about field, day and flyer. */
+const ofRocket: readonly CheckCode[] = [
+  "thrust-to-weight",
+  "lift-off-weight",
+  "guide-exit-speed",
+  "guide-exit-against-wind",
+  "cp-ahead-of-balance",
+  "margin-at-guide-exit",
+  "margin-at-burnout",
+  "over-stable",
+  "ceiling",
+];
+
+function rocketChecks(inputs: DecisionInputs, { flight, chunk }: JudgedSettings): Check[] {
+  const { apogeeHeight } = flightFigures(flight, chunk);
+  const facts = flightFacts(inputs, flight, stabilityOf(flight), apogeeHeight.p95);
+  return checksOf(facts, inputs.ruleSet).filter(({ code }) => ofRocket.includes(code));
 }
 
 async function suitedRockets(
@@ -132,12 +142,7 @@ async function suitedRockets(
     const judged = await judgeSettings(there, [plan], { ...options, draws: Math.min(searchDraws, options.draws) });
     const { clean, holds } = judged.settings[0]!.odds;
     if (clean < inputs.limits.leastClean || holds < inputs.limits.leastHolds) continue;
-    const checks = flightChecks(
-      there,
-      judged.flight,
-      stabilityOf(judged.flight),
-      judged.flight.events.apogee?.position[2] ?? 0,
-    );
+    const checks = rocketChecks(there, judged);
     suited.push({ name, clean, holds, stops: checks.some((check) => check.verdict === "stop") });
   }
   return suited;

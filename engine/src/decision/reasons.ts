@@ -1,4 +1,5 @@
-import { mostFiresFirst, reachesLeast } from "./choose.js";
+import { mostFiresFirst } from "../rules/delay-rules.js";
+import { reachesLeast } from "./choose.js";
 import type { HelpCode, ReasonCode, Setting } from "./decision.js";
 import type { Limits } from "./inputs.js";
 

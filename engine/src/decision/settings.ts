@@ -1,7 +1,8 @@
-import { cuttingChecks } from "./checks.js";
+import { ruleById } from "../rules/all-rules.js";
 import type { CutPlan } from "./cut-plan.js";
 import type { DecisionInputs } from "./inputs.js";
 import { achievableSettings } from "./removals.js";
+import { cuttingFacts } from "./rule-facts.js";
 
 /** Stands for the charge of a motor without one, so that its flights are flown all the same. */
 export const pluggedPlan: CutPlan = Object.freeze({ delay: 0, removed: 0, end: null, spacers: [], depth: 0 });
@@ -25,9 +26,13 @@ export function uncutSetTo(inputs: DecisionInputs, delay: number): CutPlan {
   return { delay, removed, end: null, spacers: [], depth: null };
 }
 
+/** Rules that must pass before a cut is shown; no club can turn them off. */
+const cuttingRules = ["instructions-not-confirmed", "tool-not-named"];
+
 /** The motor's instructions are confirmed to allow shortening the delay, with the tool of the plan. */
 export function cutAllowed(inputs: DecisionInputs): boolean {
-  return cuttingChecks(inputs, true).every((check) => check.verdict === "pass");
+  const facts = cuttingFacts(inputs, 0);
+  return cuttingRules.every((id) => (ruleById(id)?.judge(facts)?.verdict ?? "pass") === "pass");
 }
 
 /** A setting whose odds may be shown, but not how it is cut. */

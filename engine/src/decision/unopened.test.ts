@@ -1,7 +1,8 @@
 import { expect, test } from "vitest";
 import { drawNormals, drawSize } from "../spread/draws.js";
 import { type EnsembleChunk, FLEW, flightSize, LANDING_EAST, LANDING_NORTH } from "../spread/ensemble.js";
-import { landingEllipse } from "./unopened.js";
+import { spreadEllipse } from "./landings.js";
+import { unopenedPlaces } from "./unopened.js";
 
 function chunkOf(landings: readonly (readonly [east: number, north: number])[], flew = 1): EnsembleChunk {
   const flights = new Float64Array(landings.length * flightSize);
@@ -26,10 +27,10 @@ function cloud(azimuth: number): (readonly [number, number])[] {
   });
 }
 
-test("landingEllipse() finds centre, axes and azimuth of a normal cloud, and holds 95 % of it", () => {
+test("unopenedPlaces() keep their cloud: its ellipse finds centre, axes and azimuth of a normal cloud, and holds 95 % of it", () => {
   for (const azimuth of [0, 0.5, 1.2, -0.9]) {
     const landings = cloud(azimuth);
-    const ellipse = landingEllipse(chunkOf(landings));
+    const ellipse = spreadEllipse(unopenedPlaces(chunkOf(landings)), 0.95);
     if (ellipse === null) throw new Error("no ellipse");
     // quasi-random draws: moments good to a part in a thousand
     expect(Math.abs(ellipse.east - 200)).toBeLessThan(0.1);
@@ -48,7 +49,7 @@ test("landingEllipse() finds centre, axes and azimuth of a normal cloud, and hol
   }
 });
 
-test("landingEllipse() leaves out flights that did not fly, and needs three that did", () => {
-  expect(landingEllipse(chunkOf(cloud(0), 0))).toBeNull();
-  expect(landingEllipse(chunkOf([[1, 2]]))).toBeNull();
+test("unopenedPlaces() leaves out flights that did not fly", () => {
+  expect(unopenedPlaces(chunkOf(cloud(0), 0))).toEqual({ east: [], north: [] });
+  expect(unopenedPlaces(chunkOf([[1, 2]]))).toEqual({ east: [1], north: [2] });
 });

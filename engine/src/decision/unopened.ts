@@ -1,8 +1,8 @@
+import type { PlaceColumns } from "../packing/landing-zone.js";
 import { type EnsembleChunk, FLEW, flightSize, LANDING_EAST, LANDING_NORTH } from "../spread/ensemble.js";
-import { type GroundEllipse, spreadEllipse } from "./landings.js";
 
-/** 95 % ellipse of where the unopened flights come down, from the covariance of their landings. */
-export function landingEllipse(chunk: EnsembleChunk): GroundEllipse | null {
+/** Where the unopened flights come down. */
+export function unopenedPlaces(chunk: EnsembleChunk): PlaceColumns {
   const east: number[] = [];
   const north: number[] = [];
   for (let o = 0; o < chunk.flights.length; o += flightSize) {
@@ -10,5 +10,5 @@ export function landingEllipse(chunk: EnsembleChunk): GroundEllipse | null {
     east.push(chunk.flights[o + LANDING_EAST]!);
     north.push(chunk.flights[o + LANDING_NORTH]!);
   }
-  return spreadEllipse({ east, north }, 0.95);
+  return { east, north };
 }

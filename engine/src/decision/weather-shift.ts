@@ -1,7 +1,7 @@
 import { padTemperature } from "../air/at-field.js";
 import type { WeatherShift } from "../spread/ensemble.js";
-import { windNearGround } from "./checks.js";
 import type { DecisionInputs } from "./inputs.js";
+import { windNearGround } from "./wind-near-ground.js";
 
 /**
  * Other weather as a shift from the plan's: the wind at all heights grows alike; a calm is made to blow from the west.

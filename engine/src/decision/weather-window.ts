@@ -1,5 +1,5 @@
 import { padTemperature } from "../air/at-field.js";
-import { mostFiresFirst } from "./choose.js";
+import { mostFiresFirst } from "../rules/delay-rules.js";
 import type { CutPlan } from "./cut-plan.js";
 import { type DecideOptions, defaultDecideOptions } from "./decide-options.js";
 import type { Setting } from "./decision.js";
@@ -40,7 +40,7 @@ export interface WeatherWindow {
 }
 
 /** Draws behind each point: its odds are read to a few percent. */
-const windowDraws = 512;
+export const defaultWindowDraws = 512;
 
 /** Settings closer than this are the same delay [s]. */
 const sameDelay = 1e-6;
@@ -60,7 +60,7 @@ const sameDelay = 1e-6;
  */
 export async function weatherWindow(inputs: DecisionInputs, options: WeatherWindowOptions): Promise<WeatherWindow> {
   const { delay, winds, tilts, onProgress } = options;
-  const { draws, seed, model } = { ...defaultDecideOptions, draws: windowDraws, ...options };
+  const { draws, seed, model } = { ...defaultDecideOptions, draws: defaultWindowDraws, ...options };
   const odds: OddsOptions = { draws, seed, flight: { model }, run: options.run ?? runHere };
   const toward = towardOf(inputs);
   const plan = planOf(inputs, delay);

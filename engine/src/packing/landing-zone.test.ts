@@ -1,6 +1,14 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { type GroundPoint, insidePolygon, insideZone, shareInside, shareOutside, type Zone } from "./landing-zone.js";
+import {
+  type GroundPoint,
+  insidePolygon,
+  insideZone,
+  shareInAny,
+  shareInside,
+  shareOutside,
+  type Zone,
+} from "./landing-zone.js";
 
 const at = (east: number, north: number): GroundPoint => ({ east, north });
 const polygon = (...corners: (readonly [number, number])[]): GroundPoint[] => corners.map(([e, n]) => at(e, n));
@@ -123,4 +131,14 @@ test("shareInside() of evenly spread places is the zone's share of the area", ()
   expect(Math.abs(shareInside(places, { kind: "circle", east: 5, north: 5, radius: 4 }) - 0.16 * Math.PI)).toBeLessThan(
     0.01,
   );
+});
+
+test("shareInAny() counts a place in two zones once, and leaves out what is no place", () => {
+  const places = { east: [0, 10, 60, Number.NaN], north: [0, 0, 0, 0] };
+  const circle = (east: number, radius: number): Zone => ({ kind: "circle", east, north: 0, radius });
+  const zones = [circle(0, 15), circle(10, 5), circle(60, 1)];
+  expect(shareInAny(places, zones)).toBe(1);
+  expect(shareInAny(places, zones.slice(0, 2))).toBeCloseTo(2 / 3, 12);
+  expect(shareInAny(places, [])).toBe(0);
+  expect(shareInAny({ east: [], north: [] }, zones)).toBe(0);
 });

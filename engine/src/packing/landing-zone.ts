@@ -80,13 +80,33 @@ export function shareOutside(places: PlaceColumns, boundary: Zone): number {
   return count === 0 ? 0 : (count - inside) / count;
 }
 
-function countInside({ east, north }: PlaceColumns, zone: Zone): { inside: number; count: number } {
+/**
+ * Share of places that lie in any of some zones: where zones overlap a place counts once.
+ *
+ * @param places [m]; rows that are NaN count neither way
+ * @returns 0…1; 0 where there is no place
+ * @example
+ * shareInAny({ east: [0, 10, 60], north: [0, 0, 0] }, [{ kind: "circle", east: 0, north: 0, radius: 5 }]); // 0.3333333
+ */
+export function shareInAny(places: PlaceColumns, zones: readonly Zone[]): number {
+  const { inside, count } = countWhere(places, (point) => zones.some((zone) => insideZone(point, zone)));
+  return count === 0 ? 0 : inside / count;
+}
+
+function countInside(places: PlaceColumns, zone: Zone): { inside: number; count: number } {
+  return countWhere(places, (point) => insideZone(point, zone));
+}
+
+function countWhere(
+  { east, north }: PlaceColumns,
+  holds: (point: GroundPoint) => boolean,
+): { inside: number; count: number } {
   let [inside, count] = [0, 0];
   for (let i = 0; i < east.length; i++) {
     const point = { east: east[i]!, north: north[i]! };
     if (Number.isNaN(point.east) || Number.isNaN(point.north)) continue;
     count += 1;
-    if (insideZone(point, zone)) inside += 1;
+    if (holds(point)) inside += 1;
   }
   return { inside, count };
 }

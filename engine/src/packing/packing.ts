@@ -107,7 +107,18 @@ export function packingOf(inputs: PackingInputs, options: PackingOptions = {}): 
   };
 }
 
-function staticPortFindings({ electronicsBay, bay }: PackingInputs): StaticPortFindings | null {
+/**
+ * Static ports of the electronics' bay or, where none is given, of the charge's.
+ *
+ * @returns null where neither is given
+ * @source `staticPortArea`, `staticPortDiameter`
+ * @example
+ * staticPortFindings({ bay: { diameter: 0.0762, length: 0.2032 } })?.holes[2]?.diameter; // 0.00238756
+ */
+export function staticPortFindings({
+  electronicsBay,
+  bay,
+}: Pick<PackingInputs, "electronicsBay" | "bay">): StaticPortFindings | null {
   const size: BaySize | undefined = electronicsBay ?? bay;
   if (size === undefined) return null;
   const volume = bayVolume(size);

@@ -100,7 +100,7 @@ export interface Rocket {
     readonly motorAftAt: number;
     /** [m]; left out: not known. */
     readonly length?: number;
-    readonly retention?: "positive" | "friction";
+    readonly retention?: "positive" | "friction" | "none";
   };
   readonly drag: DragSource;
   /** Centre of pressure as somebody stated it [m]; replaces the computed one. */

@@ -1,13 +1,13 @@
 import { rules } from "./all-rules.js";
 import { type ClubRules, clubTerms, readClub } from "./club.js";
 import type { RuleFacts } from "./facts.js";
-import type { Basis, Finding, Rule, RuleSetName, RuleVerdict } from "./rule.js";
+import type { Basis, Finding, Rule, RuleSetName, RuleTitle, RuleVerdict } from "./rule.js";
 
 /** What one rule found, with where it comes from. */
 export interface RuleFinding extends Finding, Basis {
   /** The rule's identifier; of something in a club's rules that cannot be followed: its path. */
   readonly id: string;
-  readonly title: string;
+  readonly title: RuleTitle;
   readonly sense: Rule["sense"];
 }
 

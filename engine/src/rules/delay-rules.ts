@@ -3,8 +3,11 @@ import type { Rule } from "./rule.js";
 import { everySet, motorInstructions, ownDefault, statedBy } from "./sources.js";
 import { compare, comparing, confirming, rule } from "./write-rule.js";
 
-/** Where nothing is rated, the recovery is taken to fail at this many times the speed limit. */
-const unratedFactor = 2;
+/** Where nothing is rated, the recovery is taken to fail at this many times the speed limit; own default, no source. */
+export const unratedFactor = 2;
+
+/** Highest odds of firing before the electronics that a back-up delay may have; own default, no source. */
+export const mostFiresFirst = 0.05;
 
 /** May this element be cut, so far, and with this tool? */
 const cutting: readonly Rule[] = [
@@ -99,7 +102,7 @@ const odds: readonly Rule[] = [
     id: "fires-before-electronics",
     unit: "odds",
     sense: "most",
-    limits: { look: 0.05 },
+    limits: { look: mostFiresFirst },
     basis: ownDefault,
     sets: everySet,
     needs: ["firesFirst"],

@@ -128,8 +128,8 @@ export interface RuleFacts {
   readonly keepOffUnopened?: number | null;
   /** Of the section that lands hardest [J]. */
   readonly landingEnergy?: number;
-  /** From the top to the ground [s]. */
-  readonly descentTime?: number;
+  /** From the top to the ground [s]; null: nothing opens. */
+  readonly descentTime?: number | null;
 
   /** The motor has an ejection charge. */
   readonly hasCharge?: boolean;
@@ -139,8 +139,8 @@ export interface RuleFacts {
   readonly openingSpeed90?: number | null;
   /** Highest airspeed of a clean opening, by the plan [m/s]. */
   readonly openingSpeedLimit?: number;
-  /** The recovery's strength is rated. */
-  readonly strengthRated?: boolean;
+  /** The recovery's strength is rated; null: no charge of the motor's opens it. */
+  readonly strengthRated?: boolean | null;
   /** Odds that the recovery holds, at the setting where they are best, 0…1; null: no setting. */
   readonly bestHolds?: number | null;
   /** Odds of a clean opening at the delay to cut, 0…1; null: no setting, or a back-up charge. */

@@ -76,12 +76,75 @@ export interface RuleTerms {
   readonly distances: readonly DistanceRow[];
 }
 
+/** What a rule looks at: rules that stand for each other share it, and words for people go by it. */
+export type RuleTitle =
+  | "adult-in-charge"
+  | "airport-distance"
+  | "aviation-class"
+  | "aviation-notice"
+  | "below-least-clean"
+  | "building-distance"
+  | "ceiling"
+  | "certification-level"
+  | "charge-in-well"
+  | "choice-below-least"
+  | "choice-not-achievable"
+  | "cleared-diameter"
+  | "cloud-cover"
+  | "cloud-entry"
+  | "club-rule"
+  | "controlled-airspace"
+  | "cp-ahead-of-balance"
+  | "daylight"
+  | "delay-reachable"
+  | "descent-time"
+  | "draws-not-flown"
+  | "element-over-cut"
+  | "field-hours"
+  | "fire-means"
+  | "fires-before-electronics"
+  | "flyer-age"
+  | "guide-exit-against-wind"
+  | "guide-exit-speed"
+  | "guide-length-in-wind"
+  | "instructions-not-confirmed"
+  | "keep-off-zones"
+  | "keep-off-zones-unopened"
+  | "landing-energy"
+  | "landing-inside"
+  | "landing-inside-unopened"
+  | "lift-off-weight"
+  | "margin-at-burnout"
+  | "margin-at-guide-exit"
+  | "models-validity"
+  | "motor-certified"
+  | "no-charge"
+  | "no-setting-holds"
+  | "opening-speed"
+  | "opening-strength-unrated"
+  | "over-stable"
+  | "personnel-distance"
+  | "removal-within-limit"
+  | "retention"
+  | "road-distance"
+  | "site-edge-distance"
+  | "site-size"
+  | "site-size-for-height"
+  | "thrust-to-weight"
+  | "tilt-limit"
+  | "tilt-sector"
+  | "tool-not-named"
+  | "total-impulse"
+  | "uninvolved-distance"
+  | "visibility"
+  | "weather-age"
+  | "wind-limit";
+
 /** One rule: data and one function. */
 export interface Rule extends Basis {
   /** Stable, in kebab case; what a club's rules name. */
   readonly id: string;
-  /** What it looks at; rules that stand for each other (high power, model rocket) share it. */
-  readonly title: string;
+  readonly title: RuleTitle;
   readonly unit: string;
   /** Whether its limits are the least or the most; `none`: no number decides. */
   readonly sense: "least" | "most" | "none";
@@ -106,8 +169,8 @@ export type Applies = boolean | readonly FactName[];
 /** What every way of writing a rule says. */
 export interface RuleText<Need extends FactName> {
   readonly id: string;
-  /** Left out: as the identifier. */
-  readonly title?: string;
+  /** Left out: as the identifier, which must then be one of them. */
+  readonly title?: RuleTitle;
   readonly basis: Basis;
   readonly sets: readonly RuleSetName[];
   readonly fixed?: true;

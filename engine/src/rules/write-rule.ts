@@ -1,6 +1,16 @@
 import { safetyCodeDistances } from "./distances.js";
 import { type FactName, isMissing, type Known, type RuleFacts } from "./facts.js";
-import type { DetailCode, Finding, Found, Rule, RuleLimits, RuleTerms, RuleText, RuleVerdict } from "./rule.js";
+import type {
+  DetailCode,
+  Finding,
+  Found,
+  Rule,
+  RuleLimits,
+  RuleTerms,
+  RuleText,
+  RuleTitle,
+  RuleVerdict,
+} from "./rule.js";
 
 /** Unit conversions must not push a figure that stands exactly at its limit over it: relative. */
 const roundingAllowed = 1e-9;
@@ -22,7 +32,7 @@ export function rule<Need extends FactName>(text: PlainRule<Need>): Rule {
   const finding = (found: Found): Finding => ({ value: null, limit: null, details: [], missing: [], ...found, unit });
   return {
     id,
-    title: text.title ?? id,
+    title: text.title ?? (id as RuleTitle),
     unit,
     sense,
     limits,

@@ -1,4 +1,5 @@
 import "./bench.css";
+import { cautions } from "@delaywright/documents";
 import { type ReactNode, useState } from "react";
 import { Button } from "react-aria-components";
 import { addressOf, go } from "../app/router.js";
@@ -82,6 +83,7 @@ export function BenchPage() {
               <PlanCard key={path} plan={entry} raw={entry.raw} now={now} isNext={path === first} say={say} />
             ),
           )}
+          {plans.length > 0 && <p className="quiet">{cautions.authority.join(" ")}</p>}
         </main>
         <Side entries={entries} now={now} />
       </div>

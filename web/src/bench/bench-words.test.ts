@@ -31,6 +31,9 @@ const look = {
   value: 14,
   limit: 15,
   unit: "m/s",
+  sense: "least",
+  details: [],
+  missing: [],
   source: "common practice",
 };
 const data = {

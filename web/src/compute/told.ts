@@ -8,8 +8,11 @@ import type {
   HeightFan,
   Limits,
   OutlinePoints,
+  PlanWindow,
   TrajectoryColumns,
 } from "@delaywright/engine";
+
+export type { PlanWindow };
 
 /** What is known of a plan: the newest answer, what stands in its way, and how far the computing has come. */
 export interface PlanAnswer {
@@ -173,14 +176,4 @@ export interface WindowData {
   readonly holds: readonly (readonly number[])[];
   /** Wind up to which both odds reach their least, by tilt [m/s]; null: in none, not even a calm. */
   readonly edges: readonly (number | null)[];
-}
-
-/** The weather window of a plan. */
-export interface PlanWindow extends WindowData {
-  /** By tilt: the odds are good in every wind that was tried; the edge then is the last of them. */
-  readonly beyond: readonly boolean[];
-  /** Azimuth towards which the guide leans [rad]. */
-  readonly toward: number;
-  /** By tilt: where today's nominal flight comes down if nothing opens, from the pad [m]; null: nowhere. */
-  readonly landings: readonly ({ readonly east: number; readonly north: number } | null)[];
 }

@@ -165,7 +165,9 @@ function wayWords({ ballast, rockets }: OverCut, units: UnitSystem): string {
   const [first] = ballast;
   if (first !== undefined) {
     const { mass, clean } = first.best;
-    const looks = first.checks.some(({ verdict }) => verdict !== "pass") ? " Its checks do not all pass." : "";
+    const looks = first.checks.some(({ verdict }) => verdict === "look" || verdict === "stop")
+      ? " Its checks do not all pass."
+      : "";
     return `${amountIn(mass, "smallMass", units)} of ballast at ${amountIn(first.at, "length", units)} brings ${percent(clean)}.${looks}`;
   }
   const [rocket] = rockets;

@@ -8,6 +8,7 @@ const names: Readonly<Record<Kind, string>> = Object.freeze({
   tool: "New tool",
   field: "New field",
   flyer: "Flyer",
+  "rule-set": "New rule set",
   log: "New log",
   flight: "New flight",
   library: "Library",

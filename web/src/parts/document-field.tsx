@@ -25,6 +25,7 @@ const INSIDE = "(inside)";
 const kindWords: Readonly<Partial<Record<Kind, string>>> = Object.freeze({
   "motor-in-hand": "motor in hand",
   motor: "motor type",
+  "rule-set": "rule set",
 });
 
 export function wordOfKind(kind: Kind): string {

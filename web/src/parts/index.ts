@@ -12,6 +12,7 @@ export { More } from "./more.js";
 export { Notice } from "./notice.js";
 export { NumberField } from "./number-field.js";
 export { OddsFigure } from "./odds-figure.js";
+export { printAlone } from "./print-alone.js";
 export { QuantityField } from "./quantity-field.js";
 export { RowsField } from "./rows-field.js";
 export { DocumentScope } from "./scope.js";

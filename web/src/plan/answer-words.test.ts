@@ -43,6 +43,9 @@ describe("checksWords()", () => {
     value: 14,
     limit: 15,
     unit: "m/s",
+    sense: "least",
+    details: [],
+    missing: [],
     source: "common practice",
   });
   const of = (...verdicts: string[]) => checksWords(inventedTold({ data: { checks: verdicts.map(check) } }).data);
@@ -52,6 +55,12 @@ describe("checksWords()", () => {
     expect(of("pass", "look")).toMatchObject({ head: "One check says look", rest: "1 within, none says stop" });
     expect(of("look", "stop", "stop")).toMatchObject({ head: "2 checks say stop", rest: "0 within, 1 says look" });
     expect(of("look").first).toBe("Guide-exit speed");
+    expect(of("pass", "not-checked")).toEqual({
+      head: "No check says stop or look",
+      first: "",
+      rest: "1 within, 1 not checked",
+    });
+    expect(of("stop", "not-checked").rest).toBe("0 within, 0 say look, 1 not checked");
   });
 });
 

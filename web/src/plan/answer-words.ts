@@ -1,5 +1,6 @@
 import {
   amountIn,
+  checkCounts,
   checkLine,
   type DecisionData,
   delayWords,
@@ -63,11 +64,21 @@ export function checksWords({ checks }: DecisionData): ChecksWords {
   const [stops, looks] = (["stop", "look"] as const).map((verdict) =>
     checks.filter((check) => check.verdict === verdict),
   );
-  const within = checks.length - (stops?.length ?? 0) - (looks?.length ?? 0);
+  const { pass: within, notChecked } = checkCounts(checks);
+  const without = notChecked === 0 ? "" : `, ${notChecked} not checked`;
   const weighty = stops !== undefined && stops.length > 0 ? stops : (looks ?? []);
   const [first] = weighty;
-  if (first === undefined) return { head: "All checks within", first: "", rest: `${within} looked at` };
+  if (first === undefined)
+    return {
+      head: notChecked === 0 ? "All checks within" : "No check says stop or look",
+      first: "",
+      rest: `${within} ${notChecked === 0 ? "looked at" : "within"}${without}`,
+    };
   const word = first.verdict;
   const others = word === "stop" ? saysLook(looks?.length ?? 0) : "none says stop";
-  return { head: say(weighty.length, word), first: checkLine(first).name, rest: `${within} within, ${others}` };
+  return {
+    head: say(weighty.length, word),
+    first: checkLine(first).name,
+    rest: `${within} within, ${others}${without}`,
+  };
 }

@@ -1,4 +1,12 @@
-import { amountIn, delayWords, type Issue, kindOfCut, percent, type UnitSystem } from "@delaywright/documents";
+import {
+  amountIn,
+  checkCounts,
+  delayWords,
+  type Issue,
+  kindOfCut,
+  percent,
+  type UnitSystem,
+} from "@delaywright/documents";
 import type { Told } from "../compute/index.js";
 import type { FoldMark } from "../parts/index.js";
 import type { PlanDocuments } from "../standing/plan-documents.js";
@@ -79,7 +87,9 @@ function checksLine({ told }: SheetStanding): Line {
   const count = (verdict: string): number => told.data.checks.filter((check) => check.verdict === verdict).length;
   const [stops, looks] = [count("stop"), count("look")];
   if (stops > 0) return part(`${stops} ${stops === 1 ? "says" : "say"} stop`);
-  return looks > 0 ? part(`${looks} ${looks === 1 ? "says" : "say"} look`) : full("all within");
+  if (looks > 0) return part(`${looks} ${looks === 1 ? "says" : "say"} look`);
+  const { notChecked } = checkCounts(told.data.checks);
+  return notChecked > 0 ? part(`${notChecked} not checked`) : full("all within");
 }
 
 const lines: Readonly<Record<SectionId, (standing: SheetStanding) => Line>> = {

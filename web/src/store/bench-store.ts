@@ -50,6 +50,8 @@ export interface ChangeOptions {
   readonly imported?: boolean;
   /** By the app itself: not to be undone, and nothing is lost with it. */
   readonly given?: boolean;
+  /** Signed by the flyer: undo passes it over, since a signature is taken back on its sheet, with its reason. */
+  readonly signed?: boolean;
 }
 
 const NAME = "Delaywright bench";
@@ -110,7 +112,8 @@ export class BenchStore {
       contents.set(edit.path, edit.remove === true ? undefined : editedContent(now, edit));
     }
     this.apply(contents, options.given === true);
-    if (options.given === true) return;
+    if (options.signed === true) void this.persistence.ask();
+    if (options.given === true || options.signed === true) return;
     const changes = new Map([...before].map(([path, each]) => [path, { before: each, after: this.memory.get(path) }]));
     const { visit, imported } = options;
     this.history.record({

@@ -1,4 +1,4 @@
-import { isKind, kinds, Paths, type Raw } from "@delaywright/documents";
+import { isKind, kinds, Paths, pathIn, type Raw } from "@delaywright/documents";
 import type { Entry } from "./entry.js";
 import { isKeyed } from "./field.js";
 import { makeEntry } from "./make-entry.js";
@@ -14,7 +14,8 @@ export function referencesOf(raw: Raw): string[] {
   if (!isKind(kind)) return [];
   return Object.keys(kinds[kind].references).flatMap((field) => {
     const value = Object.hasOwn(raw, field) ? raw[field] : undefined;
-    return typeof value === "string" ? [value] : isKeyed(value) ? referencesOf(value) : [];
+    const path = pathIn(kind, field, value);
+    return path !== undefined ? [path] : isKeyed(value) ? referencesOf(value) : [];
   });
 }
 
@@ -25,7 +26,7 @@ export function withPaths(raw: Raw, paths: ReadonlyMap<string, string>): Raw {
   const changed = Object.keys(kinds[kind].references).flatMap((field): [string, unknown][] => {
     const value = Object.hasOwn(raw, field) ? raw[field] : undefined;
     if (typeof value === "string") {
-      const other = paths.get(value);
+      const other = pathIn(kind, field, value) === undefined ? undefined : paths.get(value);
       return other === undefined || other === value ? [] : [[field, other]];
     }
     const inner = isKeyed(value) ? withPaths(value, paths) : value;

@@ -48,7 +48,11 @@ export function setField(path: string, field: string, value: unknown, label: str
 }
 
 /** Changes documents, one step of undo. Changes of one turn, as of one press of a button, are one step in any case. */
-export function changeDocuments(label: string, edits: readonly Edit[], options?: Pick<ChangeOptions, "visit">): void {
+export function changeDocuments(
+  label: string,
+  edits: readonly Edit[],
+  options?: Pick<ChangeOptions, "visit" | "signed">,
+): void {
   store.change(label, edits, options);
 }
 

@@ -4,6 +4,7 @@ import {
   coastSentence,
   type DecisionData,
   descentSentence,
+  packingSentences,
   stabilitySentence,
   strengthSentence,
 } from "@delaywright/documents";
@@ -30,6 +31,7 @@ export function packing(data: DecisionData): string {
     "Packing and the way down",
     ...(data.opened === null ? [] : [wrap(descentSentence(data.opened), "  ")]),
     wrap(strengthSentence(data), "  "),
+    ...packingSentences(data).map((sentence) => wrap(sentence, "  ")),
     ...[...cautions.charge, ...cautions.retention].map(bullet),
   ].join("\n");
 }

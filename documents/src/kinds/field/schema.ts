@@ -1,5 +1,5 @@
 import * as z from "zod";
-import { fieldFacts, head, quantity, text } from "../fields.js";
+import { fieldFacts, head, lengthOrNone, quantity, text, yesNo } from "../fields.js";
 
 const place = quantity("length", { from: "-100 km", to: "100 km", example: "120 m" });
 const azimuth = quantity("angle", { from: "-360 deg", to: "360 deg", example: "200 deg" });
@@ -83,7 +83,28 @@ export const fieldSchema = z.strictObject({
     .strictObject({ from: azimuth.describe("From this azimuth, clockwise"), to: azimuth.describe("to this one.") })
     .optional()
     .describe("Azimuths towards which the guide may lean."),
-  hours: text().optional().describe("When one may fly."),
+  hours: text().optional().describe('When one may fly, best as "9:00 to 18:00"; left out: always.'),
+  smallest: quantity("length", { above: "0 m", to: "100 km", example: "600 m" })
+    .optional()
+    .describe("Its smallest dimension; left out: the diameter of a boundary that is a circle."),
+  clearedDiameter: quantity("length", { from: "0 m", to: "1 km", example: "20 m" })
+    .optional()
+    .describe("Diameter of the ground about the pad that is cleared of what burns."),
+  distances: z
+    .strictObject({
+      building: lengthOrNone("800 m").optional().describe("From the pad to the nearest occupied building."),
+      road: lengthOrNone("700 m")
+        .optional()
+        .describe("From the pad to the nearest public road with more than ten vehicles an hour."),
+      airport: lengthOrNone("20 km").optional().describe("From the pad to the boundary of the nearest airport."),
+      uninvolved: lengthOrNone("600 m")
+        .optional()
+        .describe("From the pad to the nearest persons and property that have no part in the launch."),
+    })
+    .register(fieldFacts, { accepted: "distances, or none", example: '{ "building": "800 m", "road": "none" }' })
+    .optional()
+    .describe("How far the neighbours are; none where there is none near."),
+  controlledAirspace: yesNo().optional().describe("Flights from here enter controlled airspace."),
 });
 
 export type FieldDocument = z.infer<typeof fieldSchema>;

@@ -4,6 +4,20 @@ import { logSchema } from "../log/schema.js";
 import { motorInHandSchema } from "../motor-in-hand/schema.js";
 import { planSchema } from "../plan/schema.js";
 
+const signOff = z.strictObject({
+  what: z
+    .enum(["sign", "unsign", "scrub", "misfire"])
+    .optional()
+    .describe(
+      "A step signed (when left out), a signature taken back, the flight called off, or a motor that did not light.",
+    ),
+  step: text().optional().describe("The step that was signed or taken back, for example igniter."),
+  by: text().describe("Who signed."),
+  when: moment().optional().describe("When."),
+  restsOn: text(100).optional().describe("What it rested on, in short: the tool's own mark."),
+  reason: text(2000).optional().describe("Why it was taken back, called off, or what was seen."),
+});
+
 /** A flight as it was flown. */
 export const flightSchema = z.strictObject({
   ...head("flight"),
@@ -18,16 +32,10 @@ export const flightSchema = z.strictObject({
     .describe("The motor that flew."),
   flown: moment().optional().describe("When it flew."),
   signOffs: z
-    .array(
-      z.strictObject({
-        step: text().describe("What was done."),
-        by: text().describe("Who signed."),
-        when: moment().optional().describe("When."),
-      }),
-    )
-    .max(200)
+    .array(signOff)
+    .max(2000)
     .optional()
-    .describe("Sign-offs of the prep sheet."),
+    .describe("What was signed on the prep sheet and what was taken back, oldest first. Entries are only ever added."),
   log: z
     .union([filePath("third-flight.log.json"), logSchema])
     .register(fieldFacts, { accepted: "a log document, or the path of its file", example: '"third-flight.log.json"' })

@@ -5,6 +5,7 @@ import { count, head, text } from "../fields.js";
 export const flyerSchema = z.strictObject({
   ...head("flyer"),
   certification: count(0, 3, 1).optional().describe("Certification level, 0 for none."),
+  age: count(0, 120, 35).optional().describe("Age in years."),
   association: text().optional().describe("The association that certified it."),
 });
 

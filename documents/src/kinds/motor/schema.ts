@@ -93,6 +93,12 @@ export const motorSchema = z.strictObject({
   delay: delay.describe("The delay the motor comes with."),
   price: number(0, 1_000_000, 45).optional().describe("Price in your own currency, to order a shortlist by."),
   certified: text().optional().describe("Who certified it."),
+  mostLiftOffMass: z
+    .union([z.literal("none"), quantity("mass", { above: "0 g", to: "1000 kg", example: "2.8 kg" })])
+    .register(fieldFacts, { accepted: 'a mass with its unit, or "none"', example: '"2.8 kg"' })
+    .optional()
+    .describe("Highest lift-off mass that the maker states, or none where he states none."),
+  metalSponge: yesNo().optional().describe("The propellant holds metal that throws sparks."),
   hazards: z.array(text()).max(20).optional().describe("Hazards that the label names, such as sparks."),
 });
 

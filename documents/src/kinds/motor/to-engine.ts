@@ -1,4 +1,4 @@
-import type { DelayElement, Motor } from "@delaywright/engine";
+import type { DelayElement, Motor, MotorCharge } from "@delaywright/engine";
 import type { PlacedMotor } from "../../load-plan.js";
 import { given, si, siOr } from "../si.js";
 import type { MotorDocument } from "./schema.js";
@@ -13,6 +13,19 @@ export function motorToEngine({ document, thrust }: Pick<PlacedMotor, "document"
     propellantMass: si(document.propellantMass, "mass"),
     delay: delayToEngine(document.delay),
     ...given("designation", document.designation),
+  };
+}
+
+/**
+ * The motor's ejection charge in SI units.
+ *
+ * @param instead what the flyer puts into the well instead of it [kg]
+ */
+export function chargeToEngine({ delay }: MotorDocument, instead?: number): MotorCharge | undefined {
+  if (delay.kind === "none") return undefined;
+  return {
+    ...given("mass", instead ?? siOr(delay.charge, "mass", undefined)),
+    ...given("wellHolds", siOr(delay.wellHolds, "mass", undefined)),
   };
 }
 

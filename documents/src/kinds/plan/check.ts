@@ -2,6 +2,7 @@ import { checkMotor } from "../motor/check.js";
 import { checkMotorInHand } from "../motor-in-hand/check.js";
 import type { RawView } from "../raw.js";
 import { checkRocket } from "../rocket/check.js";
+import { checkRuleSet } from "../rule-set/check.js";
 import { checkTool } from "../tool/check.js";
 
 /** What a plan's fields must be to each other, its inline documents included. */
@@ -10,6 +11,7 @@ export function checkPlan(plan: RawView): void {
   const motor = plan.at("motor");
   if (motor.isObject) (motor.at("kind").text === "motor-in-hand" ? checkMotorInHand : checkMotor)(motor);
   if (plan.at("tool").isObject) checkTool(plan.at("tool"));
+  if (plan.at("ruleSet").isObject) checkRuleSet(plan.at("ruleSet"));
   if (plan.at("guide").isObject) checkGuide(plan.at("guide"));
   checkWeather(plan.at("weather"));
   for (const key of ["wind", "temperature"] as const) {

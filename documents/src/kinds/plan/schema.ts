@@ -1,10 +1,13 @@
 import * as z from "zod";
 import { fieldSchema } from "../field/schema.js";
 import { day, fieldFacts, filePath, head, number, quantity, text } from "../fields.js";
+import { flyerSchema } from "../flyer/schema.js";
 import { motorSchema } from "../motor/schema.js";
 import { motorInHandSchema } from "../motor-in-hand/schema.js";
 import { rocketSchema } from "../rocket/schema.js";
+import { ruleSetSchema } from "../rule-set/schema.js";
 import { toolSchema } from "../tool/schema.js";
+import { packingSchema, siteSchema } from "./site.js";
 import { spreadSchema } from "./spread.js";
 import { weatherRangeSchema, weatherSchema } from "./weather.js";
 
@@ -36,7 +39,11 @@ export const planSchema = z.strictObject({
     .register(fieldFacts, { accepted: "a field document, or the path of its file", example: '"larkmoor.field.json"' })
     .optional()
     .describe("The field; left out: sea level at 45 degrees."),
-  flyer: filePath("me.flyer.json").optional().describe("The flyer: the relative path of the file."),
+  flyer: z
+    .union([filePath("me.flyer.json"), flyerSchema])
+    .register(fieldFacts, { accepted: "a flyer document, or the path of its file", example: '"me.flyer.json"' })
+    .optional()
+    .describe("The flyer: the document, or the relative path of its file."),
   weather: weatherSchema.optional().describe("The weather at the field."),
   weatherRange: weatherRangeSchema.optional().describe("The weather that a cut at home must leave room for."),
   guide: z
@@ -84,6 +91,18 @@ export const planSchema = z.strictObject({
     })
     .optional()
     .describe("Your own setting, which stands beside the suggestion."),
+  site: siteSchema.optional().describe("What the rules ask of the day at the field."),
+  packing: packingSchema.optional().describe("What you want of the packing."),
+  ruleSet: z
+    .union([z.enum(["association", "none"]), filePath("club.rule-set.json"), ruleSetSchema])
+    .register(fieldFacts, {
+      accepted: '"association", "none", a rule set, or the path of its file',
+      example: '"club.rule-set.json"',
+    })
+    .optional()
+    .describe(
+      "The rules that it is held against: the association's codes with the aviation rule (when left out), none but physics and own defaults, or a club's rule set: its document, or the relative path of its file.",
+    ),
   spread: spreadSchema.optional().describe("One sigma of every uncertain input; what is left out has its default."),
 });
 

@@ -104,7 +104,14 @@ function checkRecovery(recovery: RawView): void {
       .at("opensAt")
       .report("missing", "the height at which the main opens after the drogue", '"150 m"');
   }
-  if (recovery.at("main").has("opensAt") && !recovery.has("drogue")) {
-    recovery.at("main").at("opensAt").report("does-not-belong", "only with a drogue");
+  for (const key of ["opensAt", "shearPins"]) {
+    if (recovery.at("main").has(key) && !recovery.has("drogue"))
+      recovery.at("main").at(key).report("does-not-belong", "only with a drogue");
   }
+  const [hole, canopy] = [
+    recovery.at("main").at("spillHole").si("length"),
+    recovery.at("main").at("canopy").at("diameter").si("length"),
+  ];
+  if (hole !== undefined && canopy !== undefined && hole >= canopy)
+    recovery.at("main").at("spillHole").report("out-of-range", "less than the diameter of the canopy");
 }

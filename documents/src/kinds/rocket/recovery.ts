@@ -1,6 +1,6 @@
 import type { CanopyShape } from "@delaywright/engine";
 import * as z from "zod";
-import { number, quantity } from "../fields.js";
+import { count, number, quantity, text } from "../fields.js";
 
 const shapes = [
   "flat circular",
@@ -26,6 +26,11 @@ const canopy = z.strictObject({
     "Nominal diameter: of the circle with the canopy's whole area.",
   ),
   cd: number(0.05, 5, 0.75).optional().describe("Drag coefficient on the nominal area; left out: the handbook's."),
+});
+/** Some shear pins of one size. */
+export const pin = z.strictObject({
+  size: text(20).describe("Thread of the pin, for example 2-56."),
+  count: count(1, 20, 2).describe("How many."),
 });
 const strength = quantity("force", { above: "0 N", example: "1.1 kN" });
 
@@ -59,6 +64,14 @@ export const recoverySchema = z.strictObject({
       opensAt: quantity("length", { above: "0 m", to: "5 km", example: "150 m" })
         .optional()
         .describe("Height of the second event; only with a drogue."),
+      spillHole: quantity("length", { from: "0 mm", to: "10 m", example: "100 mm" })
+        .optional()
+        .describe("Diameter of a hole cut into the canopy beside its usual vent."),
+      shearPins: z
+        .array(pin)
+        .max(10)
+        .optional()
+        .describe("Shear pins of the joint that stays shut until the main opens; only with a drogue."),
     })
     .describe("The main parachute."),
   harness: z
@@ -70,4 +83,5 @@ export const recoverySchema = z.strictObject({
     })
     .optional()
     .describe("The recovery harness."),
+  fittingsStrength: strength.optional().describe("Load that the weakest link, bolt or eye bears."),
 });

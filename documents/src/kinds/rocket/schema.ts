@@ -1,8 +1,8 @@
 import * as z from "zod";
-import { count, fieldFacts, filePath, head, number, quantity, text } from "../fields.js";
+import { fieldFacts, filePath, head, number, quantity } from "../fields.js";
 import { motorSchema } from "../motor/schema.js";
 import { finsSchema } from "./fins.js";
-import { recoverySchema } from "./recovery.js";
+import { pin, recoverySchema } from "./recovery.js";
 
 const along = (example: string) => quantity("length", { from: "0 mm", to: "50 m", example });
 const size = (example: string) => quantity("length", { above: "0 mm", to: "50 m", example });
@@ -118,7 +118,7 @@ export const rocketSchema = z.strictObject({
       diameter: size("38 mm").describe("Inner diameter of the motor mount."),
       motorAftAt: along("1.53 m").describe("Where the motor's aft end sits, from the nose tip."),
       length: size("320 mm").optional().describe("Length of the mount."),
-      retention: z.enum(["positive", "friction"]).optional().describe("What keeps the motor in."),
+      retention: z.enum(["positive", "friction", "none"]).optional().describe("What keeps the motor in."),
     })
     .register(fieldFacts, { accepted: "the motor mount", example: '{ "diameter": "38 mm", "motorAftAt": "1.53 m" }' })
     .describe("The motor mount."),
@@ -127,22 +127,36 @@ export const rocketSchema = z.strictObject({
     .strictObject({
       diameter: size("72 mm").describe("Inner diameter."),
       length: size("250 mm").describe("Free length that the charge fills."),
-      shearPins: z
-        .array(
-          z.strictObject({
-            size: text(20).describe("Thread of the pin, for example 2-56."),
-            count: count(1, 20, 2).describe("How many."),
-          }),
-        )
-        .max(10)
-        .optional()
-        .describe("Shear pins that hold it shut."),
+      shearPins: z.array(pin).max(10).optional().describe("Shear pins that hold it shut."),
       pressure: quantity("pressure", { above: "0 psi", to: "200 psi", example: "15 psi" })
         .optional()
         .describe("Pressure that the charge should make."),
+      friction: quantity("force", { from: "0 N", to: "100 kN", example: "20 N" })
+        .optional()
+        .describe("Force that pulls the joint apart without its pins."),
     })
     .optional()
     .describe("The bay that the ejection charge opens."),
+  electronicsBay: z
+    .strictObject({
+      diameter: size("72 mm").describe("Inner diameter."),
+      length: size("150 mm").describe("Length inside."),
+    })
+    .optional()
+    .describe("The bay that an altimeter sits in; its static ports are for this volume."),
+  materials: z
+    .enum(["light", "other"])
+    .optional()
+    .describe("light: paper, wood or breakable plastic without substantial metal parts."),
+  sectionMasses: z
+    .array(mass)
+    .min(1)
+    .max(10)
+    .register(fieldFacts, { accepted: "masses with their units", example: '["1.2 kg", "0.9 kg"]' })
+    .optional()
+    .describe(
+      "Masses of the tethered sections as they land, the burnt-out motor with its own; left out: the whole as one.",
+    ),
   recovery: recoverySchema
     .register(fieldFacts, {
       accepted: "how it comes down",

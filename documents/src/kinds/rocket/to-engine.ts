@@ -8,6 +8,7 @@ import {
   type NoseShape,
   type Recovery,
   type Rocket,
+  type StatedPacking,
   withoutMotor,
 } from "@delaywright/engine";
 import { defaultRocket } from "../../defaults.js";
@@ -117,6 +118,34 @@ function dragSource(drag: RocketDocument["drag"]): DragSource {
   if (drag.from === "constant") return { from: "constant", cd: drag.cd, scale };
   const { mach, coasting, thrusting } = drag;
   return { from: "table", mach, coasting, thrusting, scale };
+}
+
+/** How the rocket is packed, as far as its document says, in SI units. */
+export function packingToEngine(rocket: RocketDocument): StatedPacking {
+  const { bay, electronicsBay, recovery, sectionMasses } = rocket;
+  return {
+    ...given(
+      "bay",
+      bay && {
+        ...baySize(bay),
+        ...given("pins", bay.shearPins),
+        ...given("pressure", siOr(bay.pressure, "pressure", undefined)),
+        ...given("friction", siOr(bay.friction, "force", undefined)),
+      },
+    ),
+    ...given("electronicsBay", electronicsBay && baySize(electronicsBay)),
+    ...given("fittingsStrength", siOr(recovery.fittingsStrength, "force", undefined)),
+    ...given("stillShut", recovery.main.shearPins),
+    ...given("spillHole", siOr(recovery.main.spillHole, "length", undefined)),
+    ...given(
+      "sections",
+      sectionMasses?.map((mass) => si(mass, "mass")),
+    ),
+  };
+}
+
+function baySize({ diameter, length }: { readonly diameter: string; readonly length: string }) {
+  return { diameter: si(diameter, "length"), length: si(length, "length") };
 }
 
 /** How the rocket comes down, in SI units. */

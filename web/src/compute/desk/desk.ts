@@ -1,5 +1,13 @@
 import { type Doubt, decisionData, type PlanContext, planToEngine } from "@delaywright/documents";
-import { type Decision, type DecisionInputs, decide, type EnsembleRunner, type OtherRocket } from "@delaywright/engine";
+import {
+  type Decision,
+  type DecisionInputs,
+  decide,
+  type EnsembleRunner,
+  type OtherRocket,
+  planWindow,
+  standingDelay,
+} from "@delaywright/engine";
 import { DRAWS } from "../draws.js";
 import type { Ask, FromDesk, Post, ToDesk } from "../protocol.js";
 import type { PlanFacts } from "../told.js";
@@ -10,7 +18,6 @@ import { picturesOf } from "./pictures-data.js";
 import type { Share } from "./share.js";
 import type { Task } from "./task.js";
 import { warmInputs } from "./warm-up.js";
-import { windowOf } from "./window-data.js";
 import type { Work } from "./work.js";
 
 /** After how many draws a rough answer is told: once, since each telling draws the page again. */
@@ -122,7 +129,9 @@ export class Desk {
     if (ready !== null) {
       const decision = await this.decided(task, job, ready);
       const run = this.runner(task, () => this.beat(job, this.draws, this.draws));
-      const window = await windowOf(ready.inputs, decision, run);
+      const { seed, model } = decision;
+      const delay = standingDelay(ready.inputs, decision);
+      const window = delay === null ? null : await planWindow(ready.inputs, delay, { seed, model, run });
       this.options.post({ kind: "window", job, window });
     }
     this.done(job);

@@ -1,13 +1,17 @@
-import { type DecisionData, lookOutSentences, type UnitSystem } from "@delaywright/documents";
+import {
+  checkCounts,
+  type DecisionData,
+  lookOutSentences,
+  notCheckedSentence,
+  type UnitSystem,
+} from "@delaywright/documents";
 import type { Check } from "@delaywright/engine";
-import { Fold, Section, Verdict, type VerdictWord, WithSource } from "../../parts/index.js";
+import { Fold, More, Section, Verdict, type VerdictWord, WithSource } from "../../parts/index.js";
 import { Caution } from "./caution.js";
 import { checkCells } from "./check-cells.js";
 import type { SectionProps } from "./section-props.js";
 
-const weights: Readonly<Record<Check["verdict"], number>> = Object.freeze({ stop: 0, look: 1, pass: 2 });
-
-/** Every rule that was looked at, the weighty ones first, and what the models were not held against. */
+/** What says stop or look, what was not checked and why, all rules on demand, and what the models were not held against. */
 export function ChecksSection({ answer, state, units }: SectionProps) {
   const { told } = answer;
   return (
@@ -20,32 +24,51 @@ export function ChecksSection({ answer, state, units }: SectionProps) {
 }
 
 function Checked({ data, units }: { readonly data: DecisionData; readonly units: UnitSystem }) {
-  const checks = [...data.checks].sort((a, b) => weights[a.verdict] - weights[b.verdict]);
+  const weighty = data.checks.filter(({ verdict }) => verdict === "stop" || verdict === "look");
+  const others = data.checks.filter((check) => !weighty.includes(check));
+  const { pass } = checkCounts(data.checks);
+  const notChecked = notCheckedSentence(data.checks);
   return (
     <>
-      <table className="sheet-checks">
-        <thead>
-          <tr>
-            <th scope="col">rule</th>
-            <th scope="col" className="n">
-              value
-            </th>
-            <th scope="col" className="n">
-              limit
-            </th>
-            <th scope="col" className="v">
-              verdict
-            </th>
-          </tr>
-        </thead>
-        <tbody>
-          {checks.map((check) => (
-            <CheckRow key={check.code} check={check} units={units} />
-          ))}
-        </tbody>
-      </table>
+      {weighty.length > 0 && <CheckTable checks={weighty} units={units} />}
+      <p className="sheet-line">
+        {weighty.length === 0 ? "No rule says stop or look. " : ""}
+        {`${pass} within.`}
+      </p>
+      {notChecked !== null && <p className="sheet-line">{notChecked}</p>}
+      {others.length > 0 && (
+        <More title="Every other rule" aside={String(others.length)}>
+          <CheckTable checks={others} units={units} />
+        </More>
+      )}
       <LookOut data={data} />
     </>
+  );
+}
+
+function CheckTable({ checks, units }: { readonly checks: readonly Check[]; readonly units: UnitSystem }) {
+  return (
+    <table className="sheet-checks">
+      <thead>
+        <tr>
+          <th scope="col">rule</th>
+          <th scope="col" className="n">
+            value
+          </th>
+          <th scope="col" className="n">
+            limit
+          </th>
+          <th scope="col" className="v">
+            verdict
+          </th>
+        </tr>
+      </thead>
+      <tbody>
+        {checks.map((check) => (
+          <CheckRow key={check.id} check={check} units={units} />
+        ))}
+      </tbody>
+    </table>
   );
 }
 

@@ -11,7 +11,13 @@ describe("checkCells()", () => {
     value: 15.5,
     limit: 15,
     unit: "m/s",
+    id: "guide-exit-speed",
+    sense: "least",
+    details: [],
+    missing: [],
     source: "common practice",
+    edition: "",
+    status: "common practice, no source",
   } as const;
 
   test("has its figures in the flyer's units", () => {

@@ -1,0 +1,39 @@
+import { Option } from "commander";
+
+/** What commands that take a plan may be given, as typed. */
+export interface PlanOptions {
+  readonly json?: boolean;
+  readonly csv?: boolean;
+  readonly allChecks?: boolean;
+  readonly model?: string;
+  readonly draws?: string;
+  readonly draw?: string;
+  readonly seed?: string;
+  readonly workers?: string;
+  readonly delay?: string;
+  readonly every?: string;
+}
+
+/** Does what a command asks for and keeps its exit code. */
+export type Act = (act: () => Promise<number>) => Promise<void>;
+
+/** Most draws that are flown: their figures must fit into memory. */
+export const MOST_DRAWS = 200_000;
+export const MOST_SEED = 2_147_483_647;
+
+export const modelOption = () =>
+  new Option("--model <name>", "how the body turns in the wind: pitching (unless given) or aligned");
+export const jsonOption = () => new Option("--json", "for machines: SI numbers, as the JSON Schema says");
+export const seedOption = () => new Option("--seed <n>", "seed of the draws, 1 unless given");
+
+/** An object with a field where a text was given, read by `read`. */
+export function given<Key extends string, Value>(
+  key: Key,
+  text: string | undefined,
+  read: (text: string) => Value,
+): { [K in Key]?: Value } {
+  return text === undefined ? {} : ({ [key]: read(text) } as { [K in Key]?: Value });
+}
+
+export const flag = <Key extends string>(key: Key, on: boolean | undefined): { [K in Key]?: boolean } =>
+  on ? ({ [key]: true } as { [K in Key]?: boolean }) : {};

@@ -1,0 +1,56 @@
+import { type DecisionData, decisionData, type PlanParts } from "@delaywright/documents";
+import { decide, defaultDecideOptions } from "@delaywright/engine";
+import { EXIT, type Io } from "../io/io.js";
+import { readyPlan } from "./load.js";
+import { otherRockets } from "./other-rockets.js";
+
+/** How a plan is decided. */
+export interface DecidedArgs {
+  readonly plan: string;
+  readonly model?: "pitching" | "aligned";
+  readonly draws?: number;
+  readonly seed?: number;
+  /** Threads that fly the draws; left out: one for a few thousand draws, then as many as the machine has, up to four. */
+  readonly workers?: number;
+}
+
+/** A plan with its decision, or the exit code after its issues were told. */
+export type Decided =
+  | { readonly ok: true; readonly data: DecisionData; readonly parts: PlanParts }
+  | { readonly ok: false; readonly code: number };
+
+/** Up to so many draws one thread is done before others have started. */
+const ONE_WORKER_DRAWS = 4000;
+
+/** Reads a plan and decides it; shows how far it has come. */
+export async function decided(args: DecidedArgs, io: Io): Promise<Decided> {
+  const plan = await readyPlan(args.plan, io);
+  if (!plan.ok) return plan;
+  const { inputs, parts, context, warnings: doubts } = plan;
+  const others = inputs.cutSoFar === undefined ? [] : await otherRockets(parts, inputs.air, io.files);
+  const many = (args.draws ?? defaultDecideOptions.draws) > ONE_WORKER_DRAWS;
+  const pool = await io.openPool(args.workers ?? (many ? Math.min(io.cores, 4) : 1));
+  try {
+    const decision = await decide(inputs, {
+      ...(args.draws === undefined ? {} : { draws: args.draws }),
+      ...(args.seed === undefined ? {} : { seed: args.seed }),
+      ...(args.model === undefined ? {} : { model: args.model }),
+      otherRockets: others,
+      run: (spec, from, to, onProgress) =>
+        pool.run(spec, from, to, (done) => {
+          io.progress.update(done, to - from);
+          onProgress?.(done);
+        }),
+    });
+    return { ok: true, data: decisionData({ decision, inputs, context, doubts }), parts };
+  } finally {
+    io.progress.end();
+    await pool.close();
+  }
+}
+
+/** 3 where a check says stop, or where no setting reaches the plan's least odds. */
+export function exitCodeOf({ checks, toCut }: DecisionData): number {
+  const short = toCut !== null && !(toCut.reachesLeast && toCut.reachesHolds);
+  return short || checks.some((check) => check.verdict === "stop") ? EXIT.notGoodEnough : EXIT.done;
+}

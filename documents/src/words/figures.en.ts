@@ -1,0 +1,35 @@
+import { decimals, glued, holdsPercent } from "./numbers.en.js";
+import { own } from "./own.js";
+
+/** Figures that people say in another unit than the rule's own, by what is looked at. */
+const spoken: Readonly<Record<string, (value: number) => string>> = Object.freeze({
+  "field-hours": clock,
+  "weather-age": (seconds) => glued(decimals(seconds / 60, 0), "min"),
+  "aviation-notice": (seconds) => glued(String(Number((seconds / 3600).toPrecision(3))), "h"),
+  "charge-in-well": (kilograms) => glued(decimals(1000 * kilograms, 2), "g"),
+  visibility: (metres) => glued(String(Number((metres / 1000).toPrecision(3))), "km"),
+  "airport-distance": (metres) => glued(String(Number((metres / 1000).toPrecision(3))), "km"),
+  "draws-not-flown": String,
+});
+
+/**
+ * A figure of a check or a warning with its unit.
+ *
+ * @param unit as the check has it: `odds` and `share` for 0…1, `rad`, empty for pure numbers
+ * @param code what is looked at, where habit has a unit of its own for it
+ * @example
+ * figureWords(11.234, "m/s"); // "11.2 m/s"
+ */
+export function figureWords(value: number, unit: string, code = ""): string {
+  const say = own(spoken, code);
+  if (say !== undefined) return say(value);
+  if (unit === "odds" || unit === "share") return holdsPercent(value);
+  const [shown, word] = unit === "rad" ? [(value * 180) / Math.PI, "deg"] : [value, unit];
+  const number = String(Number(shown.toPrecision(Math.abs(shown) >= 1000 ? 4 : 3)));
+  return word === "" ? number : glued(number, ...word.split(" "));
+}
+
+function clock(seconds: number): string {
+  const minutes = Math.round(seconds / 60);
+  return `${Math.floor(minutes / 60)}:${String(minutes % 60).padStart(2, "0")}`;
+}

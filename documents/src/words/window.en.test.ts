@@ -1,0 +1,84 @@
+import { expect, test } from "vitest";
+import type { WindowData } from "../answer/window-data.js";
+import {
+  edgeCell,
+  isGood,
+  tiltWords,
+  todaysTilt,
+  todaysWind,
+  windowSentence,
+  windowTodaySentence,
+} from "./window.en.js";
+
+const plain = (text: string): string => text.replaceAll("\u00a0", " ");
+const degree = Math.PI / 180;
+type Given = WindowData["given"];
+const given = (speed: number, tilt = 0) =>
+  ({
+    wind: { kind: "ground", speed, height: 2, from: 240 * degree },
+    guide: { travel: 1.8, tilt, toward: 240 * degree },
+  }) as Given;
+const window = (edges: readonly (number | null)[], beyond: readonly boolean[], today: Given): WindowData => ({
+  context: { plan: "P", rocket: "R", motor: "M", windGiven: true },
+  given: today,
+  limits: { openingSpeed: 20, openingHeight: 100, leastClean: 0.8, leastHolds: 0.99 },
+  delay: 9,
+  winds: [0, 4, 8],
+  tilts: [0, 5 * degree],
+  toward: 240 * degree,
+  clean: [
+    [0.95, 0.9, 0.5],
+    [0.9, 0.6, 0.2],
+  ],
+  holds: [
+    [1, 1, 0.9],
+    [1, 1, 0.9],
+  ],
+  edges,
+  beyond,
+  landings: [null, null],
+  seed: 1,
+  draws: 512,
+  model: "pitching",
+});
+
+test("windowSentence() says up to which wind at today's lean, never more than was found", () => {
+  const sentence = (...of: Parameters<typeof window>) => plain(windowSentence(window(...of)));
+  expect(sentence([5.49, 2], [false, false], given(2))).toBe(
+    "At 9 s, with the guide upright: still good up to 5 m/s of wind.",
+  );
+  expect(sentence([5.5, 2.5], [false, false], given(2, 5 * degree))).toBe(
+    "At 9 s, with the guide leaning 5 deg: still good up to 2.5 m/s of wind.",
+  );
+  expect(sentence([3, 2], [false, false], given(4))).toBe(
+    "At 9 s, with the guide upright: good up to 3 m/s of wind only, and today it blows 4.0 m/s.",
+  );
+  expect(sentence([8, 8], [true, false], given(4))).toBe(
+    "At 9 s, with the guide upright: good in every wind that was tried, up to 8 m/s.",
+  );
+  expect(sentence([null, 2], [false, false], given(4))).toBe(
+    "At 9 s, with the guide upright: not good in any wind, not even in a calm.",
+  );
+});
+
+test("today is the nearest lean and the nearest wind, and is told with its odds", () => {
+  const near = window([5, 2], [false, false], given(5.9, 4 * degree));
+  expect([todaysTilt(near), todaysWind(near)]).toEqual([1, 1]);
+  expect(plain(windowTodaySentence(near))).toBe(
+    "Today: wind 5.9 m/s from 240 deg at 2 m, guide 4 deg; nearest in the map, in brackets: 4 m/s, 60 % clean, holds over 99.9 %.",
+  );
+  const aloft = window([5, 2], [false, false], { ...given(0), wind: { kind: "aloft", heights: 3 } });
+  expect(todaysWind(aloft)).toBeNull();
+  expect(windowTodaySentence(aloft)).toContain("at 3 heights");
+});
+
+test("isGood() and edgeCell() go by the edge of each row", () => {
+  const map = window([4.2, null], [false, false], given(2));
+  expect([0, 1, 2].map((wind) => isGood(map, 0, wind))).toEqual([true, true, false]);
+  expect([0, 1, 2].map((wind) => isGood(map, 1, wind))).toEqual([false, false, false]);
+  expect([plain(edgeCell(map, 0)), edgeCell(map, 1)]).toEqual(["4 m/s", "none"]);
+  const all = window([8, 8], [true, false], given(2));
+  expect(isGood(all, 0, 2)).toBe(true);
+  expect(plain(edgeCell(all, 0))).toBe("8 m/s +");
+  expect([tiltWords(0), plain(tiltWords(2.5 * degree))]).toEqual(["upright", "2.5 deg"]);
+});

@@ -1,0 +1,193 @@
+import type { FlightResult } from "../flight/result.js";
+import { speedOf } from "../flight/trajectory.js";
+import { parseDesignation } from "../motor/designation.js";
+import { isHighPowerRocket } from "../motor/high-power.js";
+import { motorClass } from "../motor/motor-class.js";
+import type { MotorCharge } from "../packing/motor-charge.js";
+import type { RuleFacts } from "../rules/facts.js";
+import type { Decision, Setting, Stability } from "./decision.js";
+import { distanceToEdge, distanceToLines } from "./ground-distance.js";
+import type { DecisionInputs } from "./inputs.js";
+import type { Landed, Packing } from "./landed.js";
+import { validityOf } from "./warnings.js";
+import { windNearGround } from "./wind-near-ground.js";
+
+/** Facts with those left out that are not known. */
+function known(facts: { readonly [Name in keyof RuleFacts]: RuleFacts[Name] | undefined }): RuleFacts {
+  return Object.fromEntries(Object.entries(facts).filter(([, fact]) => fact !== undefined)) as RuleFacts;
+}
+
+const bothEnds = (calibres: number) => ({ least: calibres, most: calibres });
+
+/**
+ * Facts of rocket, motor, guide, field and day: what is known before any setting is judged.
+ *
+ * @param top height that 95 % of the draws stay below [m]
+ */
+export function flightFacts(
+  inputs: DecisionInputs,
+  flight: FlightResult,
+  stability: Stability,
+  top: number,
+): RuleFacts {
+  const { motor, guide, rocket, stated = {} } = inputs;
+  const { windRead, ...statedFacts } = stated;
+  const { model, events } = flight;
+  const { burn } = model;
+  const liftOffMass = model.airframe.mass + motor.loadedMass;
+  const certifiedAverageThrust =
+    motor.designation === undefined ? undefined : parseDesignation(motor.designation)?.averageThrust;
+  const { propellantMass } = motor;
+  return known({
+    ...statedFacts,
+    ...siteFacts(inputs, top),
+    highPower: isHighPowerRocket({
+      liftOffMass,
+      motor: {
+        totalImpulse: burn.totalImpulse,
+        averageThrust: certifiedAverageThrust ?? burn.averageThrust,
+        propellantMass,
+        sparking: stated.metalSponge === true,
+      },
+    }),
+    complex: false,
+    liftOffMass,
+    retention: rocket.mount.retention,
+    totalImpulse: burn.totalImpulse,
+    propellantMass,
+    certifiedAverageThrust,
+    motorClass: motorClass(burn.totalImpulse),
+    thrustToWeight: burn.averageThrust / (liftOffMass * model.gravityAt(0)),
+    guideExitSpeed: events.guideExit === null ? 0 : speedOf(events.guideExit.velocity),
+    marginAtGuideExit: bothEnds(stability.guideExit.calibres),
+    marginAtBurnout: bothEnds(stability.burnout.calibres),
+    height95: top,
+    validity: validityOf(inputs, flight, stability),
+    windSpeed: windRead === false ? undefined : windNearGround(inputs),
+    tilt: guide.tilt,
+    toward: guide.toward,
+    ...chargeFacts(inputs),
+  });
+}
+
+/** Distances and bounds of the field; a statement of the documents stands before a figure from its outline. */
+function siteFacts({ fieldLimits, stated = {} }: DecisionInputs, top: number) {
+  const { boundary, people } = fieldLimits;
+  const ceiling = fieldLimits.ceiling ?? stated.ceiling;
+  return {
+    ceiling,
+    highestAllowed: ceiling === null ? top : ceiling,
+    tiltSector: fieldLimits.tiltSector ?? stated.tiltSector,
+    siteSmallest: stated.siteSmallest ?? (boundary?.kind === "circle" ? 2 * boundary.radius : undefined),
+    siteEdgeDistance: boundary === undefined ? undefined : distanceToEdge(boundary),
+    peopleDistance: stated.peopleDistance ?? (people === undefined ? undefined : distanceToLines(people)),
+  };
+}
+
+/** The motor's ejection charge. */
+function chargeFacts({ motor, packing, recovery }: DecisionInputs) {
+  const hasCharge = motor.delay.kind !== "none";
+  const stated: MotorCharge = packing?.motorCharge ?? {};
+  return {
+    hasCharge,
+    electronics: recovery.electronics !== undefined,
+    charge: hasCharge ? stated.mass : null,
+    wellHolds: hasCharge ? stated.wellHolds : null,
+  };
+}
+
+/**
+ * Facts of cutting an element.
+ *
+ * @param removed in all, once it is cut [s]; null: nothing is to be cut
+ */
+export function cuttingFacts({ motor, tool }: DecisionInputs, removed: number | null): RuleFacts {
+  const { delay } = motor;
+  if (delay.kind !== "adjustable" || removed === null) return { cuts: false };
+  const most = Math.min(delay.mostRemoved, delay.leastLeft > 0 ? delay.longest - delay.leastLeft : delay.mostRemoved);
+  return {
+    cuts: true,
+    removed,
+    mostRemoved: Number.isFinite(most) ? most : null,
+    instructionsConfirmed: delay.cuttingConfirmed,
+    toolNamed: delay.toolNamed ?? null,
+    tool: tool?.name ?? null,
+  };
+}
+
+/** What was judged of the settings. */
+export interface Judged {
+  readonly settings: readonly Setting[];
+  /** The delay to cut; null for a motor without delay. */
+  readonly setting: Setting | null;
+  /** The best setting is good enough. */
+  readonly goodEnough: boolean;
+  readonly choice: Decision["choice"];
+  readonly overCut: Decision["overCut"];
+  readonly opened: Decision["opened"];
+  /** Time of the nominal top [s]. */
+  readonly topAt: number | undefined;
+  readonly strengthRated: boolean;
+  readonly drawsNotFlown: number;
+  /** From burnout to the top, the middle of the draws [s]. */
+  readonly coast: number;
+}
+
+/** Facts of the settings and their odds. */
+export function oddsFacts(inputs: DecisionInputs, judged: Judged): RuleFacts {
+  const { settings, setting, choice, overCut, opened, topAt } = judged;
+  const { limits } = inputs;
+  const landing = opened?.landing?.time;
+  return known({
+    openingSpeed90: setting?.openingSpeed?.p90 ?? null,
+    openingSpeedLimit: limits.openingSpeed,
+    strengthRated: setting === null ? null : judged.strengthRated,
+    bestHolds: setting === null ? null : Math.max(...settings.map((s) => s.odds.holds)),
+    clean: setting === null || setting.firesFirst !== null ? null : setting.odds.clean,
+    firesFirst: setting?.firesFirst ?? null,
+    leastHolds: limits.leastHolds,
+    leastClean: limits.leastClean,
+    wantedDelay: wantedDelay(inputs, judged),
+    reachableDelays:
+      setting === null
+        ? null
+        : { least: Math.min(...settings.map((s) => s.delay)), most: Math.max(...settings.map((s) => s.delay)) },
+    choice:
+      inputs.choice === undefined
+        ? null
+        : { delay: inputs.choice.delay, odds: choice === null ? null : choice.setting.odds },
+    overCut: overCut === null ? null : { delay: overCut.delay, doNotFly: overCut.doNotFly },
+    drawsNotFlown: judged.drawsNotFlown,
+    descentTime: opened === null ? null : landing === undefined || topAt === undefined ? undefined : landing - topAt,
+  });
+}
+
+/**
+ * The delay that opens at the top [s], asked for only where no setting is good enough: another one could then be. A back-up
+ * charge is to fire later than that.
+ */
+function wantedDelay({ recovery }: DecisionInputs, judged: Judged): number | null {
+  const { setting, goodEnough, coast } = judged;
+  if (setting === null || goodEnough || setting.firesFirst !== null) return null;
+  return Math.max(0, coast - recovery.lineStretch);
+}
+
+/**
+ * Facts of where and how hard it lands.
+ *
+ * @param opens false: every flight comes down unopened
+ */
+export function landingFacts({ fieldLimits }: DecisionInputs, packing: Packing, opens: boolean): RuleFacts {
+  const { boundary, keepOff } = fieldLimits;
+  const { opened, unopened } = packing.landings;
+  const outside = (side: Landed | null) => (boundary === undefined ? undefined : side?.outside);
+  const within = (side: Landed | null) =>
+    keepOff === undefined ? undefined : keepOff.length > 0 ? side?.keepOff : null;
+  return known({
+    outsideOpened: opens ? outside(opened) : null,
+    keepOffOpened: opens ? within(opened) : null,
+    outsideUnopened: outside(unopened) ?? undefined,
+    keepOffUnopened: within(unopened),
+    landingEnergy: Math.max(...packing.landing.sections.map(({ energy }) => energy)),
+  });
+}

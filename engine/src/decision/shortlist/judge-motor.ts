@@ -1,0 +1,151 @@
+import { InputError } from "../../issues.js";
+import type { RuleFacts } from "../../rules/facts.js";
+import { APOGEE_HEIGHT } from "../../spread/ensemble.js";
+import { choose, reachesLeast } from "../choose.js";
+import type { Setting } from "../decision.js";
+import { flownColumn } from "../flight-figures.js";
+import type { DecisionInputs } from "../inputs.js";
+import { type EnsembleRunner, type JudgedSettings, judgeSettings, roughFlight, runHere } from "../odds.js";
+import { quantilesOf } from "../quantiles.js";
+import { reasonsFor } from "../reasons.js";
+import { cuttingFacts, flightFacts } from "../rule-facts.js";
+import { cutAllowed, pluggedPlan, settingsOf, withoutCut } from "../settings.js";
+import { stabilityOf } from "../stability.js";
+import { type Candidate, candidateIssues, planWith } from "./candidate.js";
+import { afterDraws, afterLaunch, type Findings, findingsOf } from "./findings.js";
+import type { DrawnFigures, JudgedMotor, LaunchFigures, MotorCut, Refusal } from "./judged-motor.js";
+import type { ShortlistSpec } from "./spec.js";
+import { looked } from "./unflown.js";
+import { broken, refusedFor, together } from "./verdicts.js";
+
+function drawnOf(inputs: DecisionInputs, judged: JudgedSettings, settings: readonly Setting[]): DrawnFigures {
+  const heights = flownColumn(judged.chunk, APOGEE_HEIGHT);
+  const top = judged.flight.events.apogee?.position[2] ?? 0;
+  const [p05, p50, p95] = (heights.length === 0 ? [top, top, top] : quantilesOf(heights, [0.05, 0.5, 0.95])) as [
+    number,
+    number,
+    number,
+  ];
+  return { height: { p05, p50, p95 }, toCut: cutOf(inputs, settings), draws: judged.draws };
+}
+
+function cutOf({ limits }: DecisionInputs, settings: readonly Setting[]): MotorCut | null {
+  if (settings.length === 0) return null;
+  const { index, why } = choose(settings, limits);
+  const setting = settings[index]!;
+  return {
+    ...setting,
+    why,
+    reachesLeast: reachesLeast(setting, limits),
+    reachesHolds: setting.odds.holds >= limits.leastHolds,
+  };
+}
+
+/** What the draws say of odds and cutting; a motor without delay has none. */
+function factsOfDraws(
+  inputs: DecisionInputs,
+  { toCut }: DrawnFigures,
+  settings: readonly Setting[],
+  drawsNotFlown: number,
+): RuleFacts {
+  const { leastHolds, leastClean } = inputs.limits;
+  const cuts = toCut !== null && toCut.removed > (settings[0]?.removed ?? 0);
+  return {
+    ...cuttingFacts(inputs, cuts ? toCut.removed : null),
+    drawsNotFlown,
+    bestHolds: toCut === null ? null : Math.max(...settings.map(({ odds }) => odds.holds)),
+    clean: toCut === null || toCut.firesFirst !== null ? null : toCut.odds.clean,
+    firesFirst: toCut?.firesFirst ?? null,
+    leastHolds,
+    leastClean,
+  };
+}
+
+/** Why no delay is good enough stands beside the refusal: too short, too long, lean … */
+function withReasons(inputs: DecisionInputs, settings: readonly Setting[], findings: Findings): Findings {
+  if (settings.length === 0) return findings;
+  const { reasons } = reasonsFor(settings, choose(settings, inputs.limits).index, inputs.limits, true);
+  const ofDelay: readonly Refusal["code"][] = ["no-setting-holds", "below-least-clean", "fires-before-electronics"];
+  return {
+    ...findings,
+    refusals: findings.refusals.map((each) => (ofDelay.includes(each.code) ? { ...each, details: reasons } : each)),
+  };
+}
+
+/**
+ * Judges one motor against a plan: what needs no flight first, then the nominal flight, then all draws. What is enough to
+ * refuse it ends it there.
+ *
+ * Odds, openings and heights are those that `decide` gives with the same draws and seed, to the bit; guide exit and margins
+ * are of a rougher nominal flight, and differ from its by less than 1e-4.
+ *
+ * @param spec the plan and what it is judged by
+ * @param candidate the motor
+ * @param run who flies the draws; left out: the caller's own thread
+ * @throws what the runner rejects with, at once; never for a motor that is wrong: it is told as broken
+ * @example
+ * const judged = await judgeMotor(spec, { id: "H150", motor });
+ * if (judged.outcome === "ranked") judged.drawn.toCut?.odds.clean;
+ */
+export async function judgeMotor(
+  spec: ShortlistSpec,
+  candidate: Candidate,
+  run: EnsembleRunner = runHere,
+): Promise<JudgedMotor> {
+  const issues = candidateIssues(candidate);
+  if (issues.length > 0) return broken(candidate, issues);
+  try {
+    return await judgeRight(spec, candidate, run);
+  } catch (error) {
+    if (error instanceof InputError) return broken(candidate, error.issues);
+    throw error;
+  }
+}
+
+async function judgeRight(spec: ShortlistSpec, candidate: Candidate, run: EnsembleRunner): Promise<JudgedMotor> {
+  const { draws, seed, plan } = spec;
+  const before = looked(spec, candidate);
+  const unflown = refusedFor(before.known, before.findings);
+  if (unflown !== null) return unflown;
+
+  const inputs = planWith(plan, candidate);
+  const flight = { model: spec.model };
+  const near = roughFlight(inputs, flight);
+  const stability = stabilityOf(near);
+  const launchFacts = flightFacts(inputs, near, stability, Number.NaN);
+  const launch: LaunchFigures = {
+    guideExitSpeed: launchFacts.guideExitSpeed ?? 0,
+    marginAtGuideExit: stability.guideExit.calibres,
+    marginAtBurnout: stability.burnout.calibres,
+  };
+  const launched = findingsOf(launchFacts, afterLaunch, plan.ruleSet);
+  const refusedAtLaunch = refusedFor({ ...before.known, launch }, launched);
+  if (refusedAtLaunch !== null) return refusedAtLaunch;
+  if (near.ended !== "landed")
+    return broken(candidate, [{ code: near.ended, path: "flight", found: near.ended, accepted: "landed" }]);
+
+  const plans = settingsOf(inputs);
+  const judged = await judgeSettings(inputs, plans.length > 0 ? plans : [pluggedPlan], {
+    draws,
+    seed,
+    flight,
+    run,
+    near,
+    openings: true,
+  });
+  const allowed = cutAllowed(inputs);
+  const settings = plans.length > 0 ? judged.settings.map((s, i) => (allowed || i === 0 ? s : withoutCut(s))) : [];
+  const drawn = drawnOf(inputs, judged, settings);
+  const facts: RuleFacts = {
+    ...flightFacts(inputs, near, stability, drawn.height.p95),
+    ...factsOfDraws(inputs, drawn, settings, judged.notFlown),
+  };
+  const last = withReasons(inputs, settings, findingsOf(facts, afterDraws, plan.ruleSet));
+  const refused = refusedFor({ ...before.known, launch, drawn }, last);
+  if (refused !== null) return refused;
+
+  const { looks, notChecked } = together(before.findings, launched, last);
+  const { figures } = before.known;
+  const { id, price } = candidate;
+  return { outcome: "ranked", id, price: price ?? null, figures, launch, drawn, looks, notChecked };
+}

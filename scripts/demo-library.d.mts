@@ -1,0 +1,2 @@
+export const demoLibraryFolder: string;
+export function demoLibrary(): readonly { readonly name: string; readonly text: string }[];

@@ -1,0 +1,169 @@
+import {
+  delayWords,
+  type PrepData,
+  prepBranchLines,
+  prepTitle,
+  signMisfire,
+  signOff,
+  signScrub,
+  takeBackSignOff,
+  type UnitSystem,
+} from "@delaywright/documents";
+import type { PrepBranch, PrepStepId } from "@delaywright/engine";
+import { useRef, useState } from "react";
+import { Button, Input, Label, TextField } from "react-aria-components";
+import { usePlanAnswer } from "../compute/index.js";
+import { Fold, type FoldMark, printAlone } from "../parts/index.js";
+import { useNow } from "../standing/use-now.js";
+import { type Entry, useEntry, useSettings } from "../store/index.js";
+import { AskReason } from "./ask-reason.js";
+import { beginFlight } from "./flights.js";
+import { PrepSheet } from "./prep-sheet.js";
+import { prepWords } from "./prep-words.js";
+import { useInitials } from "./use-initials.js";
+import { type Prep, usePrep } from "./use-prep.js";
+import { useSigning } from "./use-signing.js";
+
+export interface PrepSectionProps {
+  /** Of the plan. */
+  readonly path: string;
+  readonly mark?: FoldMark;
+}
+
+/** The prep sheet of a plan: what is done in which order, signed step by step on a flight of its own. */
+export function PrepSection({ path, mark = "open" }: PrepSectionProps) {
+  const answer = usePlanAnswer(path);
+  const plan = useEntry(path);
+  const prep = usePrep(path, answer);
+  const [{ units }] = useSettings();
+  if (plan === undefined) return null;
+  if (prep === null)
+    return (
+      <Fold id="prep" title="Prep" mark={mark}>
+        <p>The prep sheet needs an answer first.</p>
+      </Fold>
+    );
+  return (
+    <Fold id="prep" title="Prep" aside={prepWords(prep)} mark={mark}>
+      <SignedSheet key={prep.flight?.path ?? ""} plan={plan} prep={prep} units={units} />
+    </Fold>
+  );
+}
+
+interface SignedSheetProps {
+  readonly plan: Entry;
+  readonly prep: Prep;
+  readonly units: UnitSystem;
+}
+
+type Asked = { readonly what: "take-back"; readonly step: PrepStepId } | { readonly what: PrepBranch };
+
+function SignedSheet({ plan, prep, units }: SignedSheetProps) {
+  const { flight, data, waiting } = prep;
+  const now = useNow(1000);
+  const [initials, setInitials] = useInitials();
+  const [asked, setAsked] = useState<Asked | null>(null);
+  const { refusal, sign } = useSigning(prep, initials);
+  const sheet = useRef<HTMLDivElement>(null);
+  const { state } = data;
+  const closed = flight === null ? "Begin a flight first." : waiting;
+  return (
+    <>
+      {(flight === null || (state.flown && state.next === null)) && (
+        <p className="sheet-line">
+          <Button className="act" onPress={() => beginFlight(plan)}>
+            {flight === null ? "Begin a flight" : "Begin another flight"}
+          </Button>
+        </p>
+      )}
+      <TextField className="field prep-initials" value={initials} onChange={setInitials} autoComplete="off">
+        <Label>Your initials</Label>
+        <Input className="field-control" maxLength={6} />
+      </TextField>
+      {waiting !== null && <p className="sheet-line">{waiting}</p>}
+      <p className="prep-refusal" role="status">
+        {refusal}
+      </p>
+      <div ref={sheet}>
+        <header className="print-only">
+          <h2>Prep sheet: {plan.name}</h2>
+          <p>{data.setting === null ? "" : `${delayWords(data.setting.delay)}. `}Initials and time beside each step.</p>
+        </header>
+        <PrepSheet
+          data={data}
+          units={units}
+          now={now}
+          closed={closed}
+          onSign={(step) => sign((inputs) => signOff(step, inputs))}
+          onTakeBack={(step) => setAsked({ what: "take-back", step })}
+        />
+      </div>
+      <p className="prep-print">
+        <Button className="act" onPress={() => printAlone(sheet.current)}>
+          Print the prep sheet
+        </Button>
+      </p>
+      {flight !== null && !state.flown && (
+        <p className="prep-branches">
+          <Button className="act prep-sign" isDisabled={closed !== null} onPress={() => setAsked({ what: "misfire" })}>
+            It did not light
+          </Button>
+          <Button className="act prep-sign" isDisabled={closed !== null} onPress={() => setAsked({ what: "scrub" })}>
+            Call the flight off
+          </Button>
+        </p>
+      )}
+      {asked?.what === "take-back" && (
+        <AskReason
+          isOpen
+          title={`Take back: ${prepTitle(asked.step).toLowerCase()}?`}
+          act="Take it back"
+          label="Why"
+          isRequired
+          onAct={(reason) => sign((inputs) => takeBackSignOff(asked.step, inputs), reason)}
+          onClose={() => setAsked(null)}
+        >
+          <p>Every step that rests on it must be signed again. Both signatures stay on record.</p>
+        </AskReason>
+      )}
+      {(asked?.what === "scrub" || asked?.what === "misfire") && (
+        <AskBranch
+          branch={asked.what}
+          data={data}
+          onAct={(reason) => sign(asked.what === "scrub" ? signScrub : signMisfire, reason)}
+          onClose={() => setAsked(null)}
+        />
+      )}
+    </>
+  );
+}
+
+interface AskBranchProps {
+  readonly branch: PrepBranch;
+  readonly data: PrepData;
+  readonly onAct: (reason: string) => void;
+  readonly onClose: () => void;
+}
+
+/** Says what a scrub or a misfire takes back, before it does. */
+function AskBranch({ branch, data, onAct, onClose }: AskBranchProps) {
+  const { steps, again } = prepBranchLines(data, branch);
+  return (
+    <AskReason
+      isOpen
+      title={branch === "scrub" ? "Call the flight off?" : "It did not light?"}
+      act={branch === "scrub" ? "Call it off" : "Misfire"}
+      label={branch === "scrub" ? "Why" : "What was seen"}
+      onAct={onAct}
+      onClose={onClose}
+    >
+      {branch === "misfire" && (
+        <p>
+          <b>Nobody goes near.</b>
+        </p>
+      )}
+      <p>Then: {steps.map(({ title }) => title.toLowerCase()).join("; ")}.</p>
+      <p>To be signed again: {again.map((title) => title.toLowerCase()).join("; ")}.</p>
+    </AskReason>
+  );
+}
