@@ -27,13 +27,21 @@ export class Cabinet {
   private readonly documents = new Map<string, DeskDocument>();
   private readonly texts: Record<string, string> = {};
   private readonly files: FileSource = memoryFiles(this.texts);
+  private changes = 0;
+
+  /** Grows with every change. */
+  get revision(): number {
+    return this.changes;
+  }
 
   put(document: DeskDocument): void {
+    this.changes += 1;
     this.documents.set(document.path, document);
     this.texts[document.path] = document.raw === null ? (document.text ?? "") : JSON.stringify(document.raw);
   }
 
   remove(path: string): void {
+    this.changes += 1;
     this.documents.delete(path);
     delete this.texts[path];
   }

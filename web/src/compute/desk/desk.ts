@@ -23,11 +23,20 @@ const BEAT = 80;
 
 /** A plan that was made ready for the engine. */
 interface Ready {
+  /** Of the cabinet, as it was read. */
+  readonly revision: number;
   readonly inputs: DecisionInputs;
   readonly context: PlanContext;
   readonly doubts: readonly Doubt[];
   readonly otherRockets: readonly OtherRocket[];
   readonly facts: PlanFacts;
+}
+
+/** The last plan that was decided: what else is asked of it, while no document changes, need not fly its draws again. */
+interface Decided {
+  readonly plan: string;
+  readonly revision: number;
+  readonly decision: Decision;
 }
 
 /** What the desk stands on. */
@@ -49,6 +58,7 @@ export class Desk {
   private readonly line: Line;
   private readonly draws: number;
   private lastBeat = 0;
+  private last: Decided | null = null;
 
   constructor(options: DeskOptions) {
     this.options = options;
@@ -93,7 +103,7 @@ export class Desk {
   private async answerPlan(task: Task, job: number, plan: string): Promise<void> {
     const ready = await this.ready(task, job, plan);
     if (ready === null) return this.done(job);
-    const decision = await this.decided(task, job, ready, (part) => this.tell(job, ready, part, this.draws));
+    const decision = await this.decided(task, job, plan, ready, (part) => this.tell(job, ready, part, this.draws));
     this.tell(job, ready, decision, decision.draws);
     const run = async (later: Task): Promise<void> => {
       const { inputs, facts } = ready;
@@ -111,7 +121,7 @@ export class Desk {
   private async answerBrief(task: Task, job: number, plan: string): Promise<void> {
     const ready = await this.ready(task, job, plan);
     if (ready !== null) {
-      const decision = await this.decided(task, job, ready, (part) => this.tell(job, ready, part, this.draws));
+      const decision = await this.decided(task, job, plan, ready, (part) => this.tell(job, ready, part, this.draws));
       this.tell(job, ready, decision, decision.draws);
     }
     this.done(job);
@@ -120,7 +130,7 @@ export class Desk {
   private async answerWindow(task: Task, job: number, plan: string): Promise<void> {
     const ready = await this.ready(task, job, plan);
     if (ready !== null) {
-      const decision = await this.decided(task, job, ready);
+      const decision = await this.decided(task, job, plan, ready);
       const run = this.runner(task, () => this.beat(job, this.draws, this.draws));
       const window = await windowOf(ready.inputs, decision, run);
       this.options.post({ kind: "window", job, window });
@@ -130,6 +140,7 @@ export class Desk {
 
   /** Reads a plan and says what is wrong with it; null where that is anything. */
   private async ready(task: Task, job: number, plan: string): Promise<Ready | null> {
+    const { revision } = this.cabinet;
     const { issues, files, parts } = await this.cabinet.read(plan);
     task.check();
     const made = parts === undefined ? undefined : planToEngine(parts);
@@ -143,28 +154,32 @@ export class Desk {
       inputs.cutSoFar === undefined ? { rockets: [], files: [] } : await this.cabinet.otherRockets(parts, inputs.air);
     task.check();
     this.options.post({ kind: "read", job, issues, files: [...files, ...others.files], right: true });
-    return { inputs, context, doubts: warnings, otherRockets: others.rockets, facts: factsOf(inputs, parts) };
+    return { revision, inputs, context, doubts: warnings, otherRockets: others.rockets, facts: factsOf(inputs, parts) };
   }
 
   private async decided(
     task: Task,
     job: number,
-    { inputs, otherRockets }: Ready,
+    plan: string,
+    { revision, inputs, otherRockets }: Ready,
     onPart?: (decision: Decision) => void,
   ): Promise<Decision> {
+    if (this.last?.plan === plan && this.last.revision === revision) return this.last.decision;
     // searches over weather or ballast fly ensembles of their own, which never count back
     let most = 0;
     const run = this.runner(task, (done) => {
       most = Math.max(most, done);
       this.beat(job, most, this.draws);
     });
-    return decide(inputs, {
+    const decision = await decide(inputs, {
       draws: this.draws,
       seed: SEED,
       otherRockets,
       run,
       ...(onPart === undefined ? {} : { stages: STAGES, onPart }),
     });
+    this.last = { plan, revision, decision };
+    return decision;
   }
 
   private runner(task: Task, onDone?: (done: number) => void): EnsembleRunner {
