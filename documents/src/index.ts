@@ -75,8 +75,10 @@ export { toolToEngine } from "./kinds/tool/to-engine.js";
 export { type Loaded, type LoadedNode, loadAny } from "./load.js";
 export { type LoadedPlan, loadPlan, type Placed, type PlacedMotor, type PlanParts, partsOf } from "./load-plan.js";
 export { type Migrated, migrate, type Raw, type VersionChain } from "./migrate.js";
+export { otherRocket } from "./other-rocket.js";
 export { type Doubt, documentDoubts, nodeDoubts, planDoubts } from "./plausible.js";
 export { defaultFormatOptions, type FormatOptions, formatQuantity, fractionOfInch } from "./quantity/format.js";
+export { GLUE } from "./quantity/glue.js";
 export { type ParsedQuantity, parseQuantity, type QuantityCode, type QuantityIssue } from "./quantity/parse.js";
 export { type ShownOptions, shownQuantity, systemOf } from "./quantity/shown.js";
 export { type AmountParts, amountIn, amountParts, type Measure, type UnitSystem } from "./quantity/systems.js";
@@ -84,7 +86,7 @@ export { type Dimension, type Unit, units } from "./quantity/units.js";
 export { type Read, type ReadOptions, readBytes, readDocument, readValue } from "./read.js";
 export { jsonSchemaOf } from "./schemas.js";
 export { type PlanContext, planToEngine, type ToEngine } from "./to-engine.js";
-export { backUpHead, backUpSentences } from "./words/back-up.en.js";
+export { type BackUpNote, backUpHead, backUpNote, backUpSentences } from "./words/back-up.en.js";
 export { basisLines } from "./words/basis.en.js";
 export { type CautionTopic, cautions } from "./words/cautions.en.js";
 export { type CheckLine, checkLine, verdictWords } from "./words/check-lines.en.js";
@@ -111,7 +113,7 @@ export {
   suggestedSetting,
 } from "./words/headline.en.js";
 export { asksForCut, showsCuts, twoCutsSentence, weatherSentence } from "./words/home-cut.en.js";
-export { doubtLine, issueLine, issueSentence } from "./words/issues.en.js";
+export { acceptedWords, doubtLine, foundWords, issueLine, issueSentence } from "./words/issues.en.js";
 export { type LookOut, lookOutSentences } from "./words/look-out.en.js";
 export {
   amount,
@@ -120,7 +122,6 @@ export {
   delayNumber,
   delayWords,
   depthWords,
-  GLUE,
   glued,
   holdsCell,
   holdsPercent,
@@ -131,14 +132,16 @@ export {
   upperFirst,
 } from "./words/numbers.en.js";
 export {
+  aboveWords,
   basisWarning,
+  belowWords,
   oddsProviso,
   openingSentences,
   openingWords,
   restsWords,
   timingWords,
 } from "./words/openings.en.js";
-export { type OverCutSentences, overCutSentences } from "./words/over-cut.en.js";
+export { type OverCutSentences, type OverCutWay, overCutSentences } from "./words/over-cut.en.js";
 export { wordForHelp, wordForOutcome, wordForReason, wordForWhy } from "./words/reasons.en.js";
 export { cleanAndHoldsSentence, openingColumnsNote } from "./words/settings.en.js";
 export { delayShareSentence, driversSentence, rankedDrivers } from "./words/spread.en.js";

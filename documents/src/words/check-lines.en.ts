@@ -1,5 +1,6 @@
 import type { Check } from "@delaywright/engine";
-import { wordsForCheck } from "./checks.en.js";
+import { amountIn, type UnitSystem } from "../quantity/systems.js";
+import { measureOf, wordsForCheck } from "./checks.en.js";
 import { glued, holdsPercent, upperFirst } from "./numbers.en.js";
 
 /** What a check found, in a word. */
@@ -28,18 +29,20 @@ export interface CheckLine {
 }
 
 /**
- * One check, each cell in words.
+ * One check, each cell in words, its figures in the flyer's units.
  *
  * @example
  * checkLine(check).limit; // "least 15 m/s"
+ * checkLine(check, "imperial").limit; // "least 49 ft/s"
  */
-export function checkLine({ code, verdict, value, limit, unit, source }: Check): CheckLine {
+export function checkLine(check: Check, units: UnitSystem = "metric"): CheckLine {
+  const { code, verdict, value, limit, source } = check;
   const { title, sense, otherwise } = wordsForCheck(code);
   return {
     code,
     name: upperFirst(title),
-    value: value === null ? "" : figure(value, unit),
-    limit: limit === null || sense === "none" ? "" : `${sense} ${figure(limit, unit)}`,
+    value: value === null ? "" : figure(value, check, units),
+    limit: limit === null || sense === "none" ? "" : `${sense} ${figure(limit, check, units)}`,
     verdict,
     word: verdictWords[verdict],
     meaning: verdict === "pass" || otherwise === "" ? "" : `${upperFirst(otherwise)}.`,
@@ -47,8 +50,10 @@ export function checkLine({ code, verdict, value, limit, unit, source }: Check):
   };
 }
 
-function figure(value: number, unit: string): string {
+function figure(value: number, { code, unit }: Check, units: UnitSystem): string {
   if (unit === "odds") return holdsPercent(value);
+  const measure = measureOf({ code, unit });
+  if (units === "imperial" && measure !== undefined) return amountIn(value, measure, units);
   const [shown, word] = unit === "rad" ? [(value * 180) / Math.PI, "deg"] : [value, unit];
   const number = String(Number(shown.toPrecision(3)));
   return word === "" ? number : glued(number, word);

@@ -1,4 +1,5 @@
 import type { Check, CheckCode, Warning, WarningCode } from "@delaywright/engine";
+import { amountIn, type Measure, type UnitSystem } from "../quantity/systems.js";
 
 interface CheckWords {
   /** What is looked at. */
@@ -141,6 +142,22 @@ const warningUnits: Readonly<Record<string, string>> = Object.freeze({
   "surface-wind-carried-up": "m",
 });
 
+/** What a figure of a finding measures goes by its unit, and for the wind by the finding. */
+type Figure = Pick<Check, "unit"> & { readonly code: string };
+
+/** Units that other flyers read as others, by what they measure. */
+const measures: Readonly<Record<string, Measure>> = Object.freeze({
+  "m/s": "speed",
+  m: "distance",
+  kg: "mass",
+  J: "energy",
+});
+
+/** What a figure measures where it is shown in other units elsewhere; undefined for pure numbers, times, angles and odds. */
+export function measureOf({ code, unit }: Figure): Measure | undefined {
+  return code === "wind-limit" ? "wind" : own(measures, unit);
+}
+
 /** A finding whose code may be newer than these words. */
 type Coded<Finding> = Omit<Finding, "code"> & { readonly code: string };
 
@@ -155,22 +172,22 @@ export function wordsForCheck(code: string): CheckWords {
  * @example
  * wordForCheck(check); // "guide-exit speed 11.2 m/s, least 13.4 m/s: it leaves the guide too slowly …"
  */
-export function wordForCheck(check: Coded<Check>): string {
+export function wordForCheck(check: Coded<Check>, units: UnitSystem = "metric"): string {
   const { title, sense, otherwise } = wordsForCheck(check.code);
-  const value = check.value === null ? "" : ` ${amount(check.value, check.unit)}`;
-  const limit = check.limit === null || sense === "none" ? "" : `, ${sense} ${amount(check.limit, check.unit)}`;
+  const value = check.value === null ? "" : ` ${amount(check.value, check, units)}`;
+  const limit = check.limit === null || sense === "none" ? "" : `, ${sense} ${amount(check.limit, check, units)}`;
   const meaning = check.verdict === "pass" || otherwise === "" ? "" : `: ${otherwise}`;
   return `${title}${value}${limit}${meaning}`;
 }
 
 /** One warning as a line. */
-export function wordForWarning({ code, value, limit }: Coded<Warning>): string {
+export function wordForWarning({ code, value, limit }: Coded<Warning>, units: UnitSystem = "metric"): string {
   const words = own(warnings, code) ?? code.replaceAll("-", " ");
   if (value === null) return words;
-  const unit = own(warningUnits, code) ?? "";
+  const figure = { code, unit: own(warningUnits, code) ?? "" };
   return limit === null
-    ? `${words} (${amount(value, unit)})`
-    : `${words} (${amount(value, unit)}, limit ${amount(limit, unit)})`;
+    ? `${words} (${amount(value, figure, units)})`
+    : `${words} (${amount(value, figure, units)}, limit ${amount(limit, figure, units)})`;
 }
 
 function own<Value>(record: Readonly<Record<string, Value>>, key: string): Value | undefined {
@@ -184,8 +201,10 @@ function percent(odds: number): string {
   return `${odds >= 0.985 ? (100 * odds).toFixed(1) : Math.round(100 * odds)} %`;
 }
 
-function amount(value: number, unit: string): string {
+function amount(value: number, { code, unit }: Figure, units: UnitSystem): string {
   if (unit === "odds") return percent(value);
+  const measure = measureOf({ code, unit });
+  if (units === "imperial" && measure !== undefined) return amountIn(value, measure, units);
   const [shown, word] = unit === "rad" ? [(value * 180) / Math.PI, "deg"] : [value, unit];
   const number = Number(shown.toPrecision(3));
   return word === "" ? String(number) : `${number} ${word}`;

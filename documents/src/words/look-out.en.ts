@@ -1,4 +1,5 @@
 import type { DecisionData } from "../answer/decision-data.js";
+import type { UnitSystem } from "../quantity/systems.js";
 import { wordForCheck, wordForWarning } from "./checks.en.js";
 import { doubtLine } from "./issues.en.js";
 import { upperFirst } from "./numbers.en.js";
@@ -15,12 +16,12 @@ export interface LookOut {
 }
 
 /** Checks that say look, what the models were not held against, and what is unlikely in the documents. */
-export function lookOutSentences({ checks, warnings, doubts }: DecisionData): LookOut {
+export function lookOutSentences({ checks, warnings, doubts }: DecisionData, units: UnitSystem = "metric"): LookOut {
   return {
-    looks: checks.filter((check) => check.verdict === "look").map((check) => `${wordForCheck(check)}.`),
+    looks: checks.filter((check) => check.verdict === "look").map((check) => `${wordForCheck(check, units)}.`),
     warnings: warnings
       .filter((warning) => warning.code !== basisWarning)
-      .map((warning) => `${upperFirst(wordForWarning(warning))}.`),
+      .map((warning) => `${upperFirst(wordForWarning(warning, units))}.`),
     unlikely: doubts.map((doubt) => `${doubtLine(doubt)}.`),
   };
 }

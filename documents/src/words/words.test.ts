@@ -3,7 +3,7 @@ import { expect, test } from "vitest";
 import { cautions } from "./cautions.en.js";
 import { wordForCheck, wordForWarning, wordsForCheck } from "./checks.en.js";
 import { wordForInput } from "./drivers.en.js";
-import { doubtLine, issueLine, issueSentence } from "./issues.en.js";
+import { acceptedWords, doubtLine, foundWords, issueLine, issueSentence } from "./issues.en.js";
 import { wordForHelp, wordForOutcome, wordForReason, wordForWhy } from "./reasons.en.js";
 
 test("issueSentence() says where, what was found, what is accepted, and an example", () => {
@@ -19,6 +19,11 @@ test("issueSentence() says where, what was found, what is accepted, and an examp
   );
   expect(issueLine({ file: "", ...issue })).toBe(issueSentence(issue));
   expect(issueLine({ file: "a.json", ...issue })).toBe(`a.json: ${issueSentence(issue)}`);
+  expect(foundWords(issue)).toBe("180 found");
+  expect(acceptedWords(issue)).toBe('a length with its unit is accepted, for example "180 mm"');
+  expect(issueSentence({ ...issue, code: "unknown-field", accepted: "did you mean `root`?" })).toBe(
+    "rocket.fins[0].root: no such field; did you mean `root`?",
+  );
 });
 
 test("doubtLine() says what would be expected", () => {

@@ -1,3 +1,4 @@
+import type { Watch } from "../store/watched.js";
 import { briefRules, isSettled, planRules, type Rules, windowRules } from "./answers.js";
 import { BriefBox, type BriefMemory } from "./brief-box.js";
 import type { StartCrew } from "./crew.js";
@@ -7,7 +8,6 @@ import { type Every, Foreman } from "./foreman.js";
 import { markChange, markFirstOdds, markSettled } from "./marks.js";
 import type { Ask, FromDesk } from "./protocol.js";
 import { Question } from "./question.js";
-import type { Watch } from "./subject.js";
 import type { Brief, PlanAnswer, Told, WindowAnswer } from "./told.js";
 
 /** What the computer stands on. */

@@ -44,6 +44,11 @@ describe("sectionStates()", () => {
     expect(states({ documents: inventedDocuments() })["field"]).toBe("part: no wind given");
   });
 
+  test("says of a charge behind electronics that it opens clean alone", () => {
+    const told = inventedTold({ data: { settings: [inventedSetting({ firesFirst: 0.02 })] } });
+    expect(states({ told })["delay"]).toBe("full: 9 s, 93 % clean alone");
+  });
+
   test("tells a cut from an over-cut", () => {
     const inHand = inventedPart("bag-3.motor-in-hand.json", { name: "Bag 3" });
     const cut = inventedSetting({ end: null, spacers: [], depth: 0.004 });

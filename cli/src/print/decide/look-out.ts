@@ -11,6 +11,6 @@ export function lookOut(data: DecisionData, style: Style): string | null {
 
 /** The checks that pass, with what was found against which limit. */
 export function withinLimits({ checks }: DecisionData): string | null {
-  const passed = checks.filter((check) => check.verdict === "pass").map(wordForCheck);
+  const passed = checks.filter((check) => check.verdict === "pass").map((check) => wordForCheck(check));
   return passed.length === 0 ? null : wrap(`Within limits: ${passed.join("; ")}.`, "", "  ");
 }

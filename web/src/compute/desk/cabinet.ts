@@ -3,14 +3,12 @@ import {
   type FileSource,
   type Issue,
   isKind,
-  loadAny,
   loadPlan,
   memoryFiles,
+  otherRocket,
   type PlanParts,
-  recoveryToEngine,
-  rocketToEngine,
 } from "@delaywright/documents";
-import { type DecisionInputs, normalGravity, type OtherRocket } from "@delaywright/engine";
+import type { DecisionInputs, OtherRocket } from "@delaywright/engine";
 import type { DeskDocument } from "../protocol.js";
 
 /** A plan as it was read. */
@@ -57,24 +55,16 @@ export class Cabinet {
     { rocket }: PlanParts,
     { latitude, elevation }: DecisionInputs["air"],
   ): Promise<{ readonly rockets: OtherRocket[]; readonly files: string[] }> {
-    const gravity = normalGravity(latitude, elevation);
+    const plan = { rocket: rocket.document.name, latitude, elevation };
     const rockets: OtherRocket[] = [];
     const files: string[] = [];
     const others = [...this.documents.values()].filter(({ path, raw }) => {
       return raw?.["kind"] === "rocket" && path !== rocket.file;
     });
     for (const { path } of others.sort((a, b) => (a.path < b.path ? -1 : 1))) {
-      const { state, root, files: looked } = await loadAny(path, this.files, ["rocket"]);
-      files.push(...looked);
-      if (state !== "ready" || root?.document?.kind !== "rocket") continue;
-      if (root.document.name === rocket.document.name) continue;
-      const ready = root.children["readyWith"]?.document;
-      const readyWith = ready?.kind === "motor" ? ready : undefined;
-      rockets.push({
-        name: root.document.name,
-        rocket: rocketToEngine(root.document, { readyWith, gravity }),
-        recovery: recoveryToEngine(root.document),
-      });
+      const other = await otherRocket(path, this.files, plan);
+      files.push(...other.files);
+      if (other.rocket !== undefined) rockets.push(other.rocket);
     }
     return { rockets, files };
   }

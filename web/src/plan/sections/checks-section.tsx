@@ -1,8 +1,7 @@
-import { type DecisionData, lookOutSentences, type UnitSystem } from "@delaywright/documents";
+import { checkLine, type DecisionData, lookOutSentences, type UnitSystem } from "@delaywright/documents";
 import type { Check } from "@delaywright/engine";
 import { Fold, Section, Verdict, type VerdictWord, WithSource } from "../../parts/index.js";
 import { Caution } from "./caution.js";
-import { checkCells } from "./check-cells.js";
 import type { SectionProps } from "./section-props.js";
 
 const weights: Readonly<Record<Check["verdict"], number>> = Object.freeze({ stop: 0, look: 1, pass: 2 });
@@ -44,13 +43,13 @@ function Checked({ data, units }: { readonly data: DecisionData; readonly units:
           ))}
         </tbody>
       </table>
-      <LookOut data={data} />
+      <LookOut data={data} units={units} />
     </>
   );
 }
 
 function CheckRow({ check, units }: { readonly check: Check; readonly units: UnitSystem }) {
-  const { name, value, limit, verdict, word, meaning, source } = checkCells(check, units);
+  const { name, value, limit, verdict, word, meaning, source } = checkLine(check, units);
   return (
     <tr className={verdict}>
       <th scope="row">
@@ -72,8 +71,8 @@ function CheckRow({ check, units }: { readonly check: Check; readonly units: Uni
 }
 
 /** What the models were not held against, and what is unlikely in the documents. */
-function LookOut({ data }: { readonly data: DecisionData }) {
-  const { warnings, unlikely } = lookOutSentences(data);
+function LookOut({ data, units }: { readonly data: DecisionData; readonly units: UnitSystem }) {
+  const { warnings, unlikely } = lookOutSentences(data, units);
   if (warnings.length + unlikely.length === 0) return null;
   return (
     <Section title="What the figures were not held against" part>

@@ -4,7 +4,7 @@ import "./tables.css";
 import { basisLines } from "@delaywright/documents";
 import type { ComponentType } from "react";
 import { useNarrow } from "../../parts/index.js";
-import type { SectionId } from "../next-act.js";
+import type { SectionId } from "../../standing/next-act.js";
 import { ChecksSection } from "./checks-section.js";
 import { CutSection } from "./cut-section.js";
 import { HeightPart, WeatherAndDrivers } from "./delay-pictures.js";
@@ -45,7 +45,7 @@ export function Sections({ states, ...props }: SectionsProps) {
       {told !== null && (
         <div className="print-only sheet-basis">
           {typeof day === "string" && <p>Day of the flight: {day}.</p>}
-          {basisLines(told.data).map((line) => (
+          {basisLines(told.data, props.units).map((line) => (
             <p key={line}>{line}</p>
           ))}
         </div>

@@ -1,8 +1,8 @@
 import { type Issue, kindOfCut } from "@delaywright/documents";
 import type { Told } from "../compute/index.js";
-import { fieldWithin, type PartOfPlan, type PlanDocuments } from "../standing/plan-documents.js";
-import { targetOf } from "../standing/target.js";
-import type { WeatherAge } from "../standing/weather-age.js";
+import { fieldWithin, type PartOfPlan, type PlanDocuments } from "./plan-documents.js";
+import { targetOf } from "./target.js";
+import type { WeatherAge } from "./weather-age.js";
 
 /** Sections of the plan sheet, in the order of the day. */
 export const sectionIds = ["rocket", "motor", "field", "delay", "cut", "packing", "checks"] as const;
@@ -47,6 +47,10 @@ const planFields: Readonly<Record<string, SectionId>> = Object.freeze({
   field: "field",
   weather: "field",
   guide: "field",
+  date: "field",
+  name: "field",
+  flyer: "field",
+  note: "field",
 });
 
 /** The section in which the field of an issue is written. */
