@@ -129,8 +129,10 @@ export {
   placedMotor,
 } from "./load-plan.js";
 export { type Migrated, migrate, type Raw, type VersionChain } from "./migrate.js";
+export { otherRocket } from "./other-rocket.js";
 export { type Doubt, documentDoubts, nodeDoubts, planDoubts } from "./plausible.js";
 export { defaultFormatOptions, type FormatOptions, formatQuantity, fractionOfInch } from "./quantity/format.js";
+export { GLUE } from "./quantity/glue.js";
 export { type ParsedQuantity, parseQuantity, type QuantityCode, type QuantityIssue } from "./quantity/parse.js";
 export { type ShownOptions, shownQuantity, systemOf } from "./quantity/shown.js";
 export { type AmountParts, amountIn, amountParts, type Measure, type UnitSystem } from "./quantity/systems.js";
@@ -140,7 +142,7 @@ export { jsonSchemaOf } from "./schemas.js";
 export { type MotorName, type MotorShelf, motorShelf, type UnreadMotor } from "./shortlist/motor-shelf.js";
 export { type OpenContext, type OpenedPlan, openPlan } from "./shortlist/open-plan.js";
 export { type PlanContext, planToEngine, type ToEngine } from "./to-engine.js";
-export { backUpHead, backUpSentences } from "./words/back-up.en.js";
+export { type BackUpNote, backUpHead, backUpNote, backUpSentences } from "./words/back-up.en.js";
 export { basisLines } from "./words/basis.en.js";
 export { assumptionWords } from "./words/card-desk.en.js";
 export { type CautionTopic, cautions } from "./words/cautions.en.js";
@@ -175,7 +177,7 @@ export {
   suggestedSetting,
 } from "./words/headline.en.js";
 export { asksForCut, showsCuts, twoCutsSentence, weatherSentence } from "./words/home-cut.en.js";
-export { doubtLine, issueLine, issueSentence } from "./words/issues.en.js";
+export { acceptedWords, doubtLine, foundWords, issueLine, issueSentence } from "./words/issues.en.js";
 export { type LookOut, lookOutSentences } from "./words/look-out.en.js";
 export {
   type CheckCounts,
@@ -190,7 +192,6 @@ export {
   delayNumber,
   delayWords,
   depthWords,
-  GLUE,
   glued,
   holdsCell,
   holdsPercent,
@@ -201,14 +202,16 @@ export {
   upperFirst,
 } from "./words/numbers.en.js";
 export {
+  aboveWords,
   basisWarning,
+  belowWords,
   oddsProviso,
   openingSentences,
   openingWords,
   restsWords,
   timingWords,
 } from "./words/openings.en.js";
-export { type OverCutSentences, overCutSentences } from "./words/over-cut.en.js";
+export { type OverCutSentences, type OverCutWay, overCutSentences } from "./words/over-cut.en.js";
 export { packingSentences } from "./words/packing.en.js";
 export {
   type PrepBranchLines,
@@ -227,10 +230,10 @@ export {
   aimChoices,
   aimNote,
   aimWords,
-  foundWords,
-  limitWords,
   motorCutWords,
   type RefusalWords,
+  refusalFound,
+  refusalLimit,
   refusalWords,
   rowNotes,
   shortlistBasis,

@@ -1,5 +1,5 @@
 // Measures the app in Chromium as a flyer would meet it: `npm run measure`, with `-- --strict` to fail on a miss.
-import { mkdtempSync, readdirSync, readFileSync, rmSync, statSync } from "node:fs";
+import { mkdtempSync, readdirSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
 import process from "node:process";
@@ -12,15 +12,13 @@ import { longestTasks } from "./tasks.mjs";
 
 const dist = join(dirname(fileURLToPath(import.meta.url)), "..", "dist");
 
-/** Sizes of what the first visit loads before it can decide, gzipped [kB]. */
-function sizes() {
-  const page = readFileSync(join(dist, "index.html"), "utf8");
-  const assets = readdirSync(join(dist, "assets")).filter((name) => !name.endsWith(".map"));
-  const gzipped = (name) => gzipSync(readFileSync(join(dist, "assets", name)), { level: 9 }).length / 1000;
-  const first = assets.filter((name) => page.includes(name) || /worker/.test(name));
-  const sum = (names) => names.reduce((total, name) => total + gzipped(name), 0);
-  return { first: sum(first), all: sum(assets.filter((name) => statSync(join(dist, "assets", name)).isFile())) };
+/** Size of files of the app, gzipped [kB]. */
+function gzipped(names) {
+  const size = (name) => gzipSync(readFileSync(join(dist, "assets", name)), { level: 9 }).length / 1000;
+  return names.reduce((total, name) => total + size(name), 0);
 }
+
+const assets = () => readdirSync(join(dist, "assets")).filter((name) => !name.endsWith(".map"));
 
 const median = (values) => [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)];
 
@@ -39,18 +37,26 @@ function bringStopwatch() {
     });
 }
 
-/** Time from the start of the navigation to the frame that shows the worked example's delay to cut [ms]: nothing is cached. */
+/**
+ * A visit with nothing cached.
+ *
+ * @returns time from the start of the navigation to the frame that shows the worked example's delay to cut [ms], and the
+ * files of the app that were asked for until then
+ */
 async function firstDecision(browser, address) {
   const context = await browser.newContext({ viewport: { width: 1440, height: 900 } });
   const page = await context.newPage();
+  const asked = new Set();
+  page.on("request", (request) => asked.add(new URL(request.url()).pathname.split("/").at(-1)));
   await page.addInitScript(bringStopwatch);
   await page.addInitScript(() => {
     window.decided = window.afterPaint(() => /Cut to \d/.test(document.body?.textContent ?? ""));
   });
   await page.goto(address, { waitUntil: "commit" });
   const painted = await page.evaluate(() => window.decided);
+  const files = assets().filter((name) => asked.has(name));
   await context.close();
-  return painted;
+  return { painted, files };
 }
 
 /** The digits that are typed over one another, each with its place in the field: no wind comes twice. */
@@ -128,16 +134,15 @@ try {
   const trace = join(folder, "trace.json");
   await changes(browser, served.address, trace);
   const tasks = longestTasks(trace);
-  const size = sizes();
   const rows = [
-    ["first decision painted, new visitor [ms]", median(starts), 1000],
+    ["first decision painted, new visitor [ms]", median(starts.map(({ painted }) => painted)), 1000],
     ["key press to first odds painted, median [ms]", median(firsts), 2 * (1000 / 60)],
     ["key press to first odds painted, slowest [ms]", Math.max(...firsts), null],
     ["key press to all 10,000 draws painted, median [ms]", median(settled), 500],
     ["key press to all 10,000 draws painted, slowest [ms]", Math.max(...settled), null],
     ["longest task of the main thread while draws are flown [ms]", tasks[0] ?? 0, 50],
-    ["loaded before the first decision, gzipped [kB]", size.first, null],
-    ["all of the app, gzipped [kB]", size.all, null],
+    ["loaded before the first decision, gzipped [kB]", gzipped(starts[0].files), null],
+    ["all of the app, gzipped [kB]", gzipped(assets()), null],
   ];
   let missed = false;
   for (const [what, value, limit] of rows) {

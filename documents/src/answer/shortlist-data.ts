@@ -99,7 +99,12 @@ function nameIn(names: MotorShelf["names"], id: string): MotorName {
  * @example
  * shortlistData(list, shelf, opened.context, opened.plan.limits).ranked[0]?.name; // "Demo H146"
  */
-export function shortlistData(list: Shortlist, shelf: MotorShelf, context: OpenContext, limits: Limits): ShortlistData {
+export function shortlistData(
+  list: Shortlist,
+  shelf: Pick<MotorShelf, "names" | "unread">,
+  context: OpenContext,
+  limits: Limits,
+): ShortlistData {
   const { aim, seed, draws, model } = list;
   const broken = list.broken.map(({ id, issues }): UnjudgedData => {
     const told = issues.map(({ code, path, found, accepted }) => {

@@ -1,5 +1,5 @@
-import { GLUE } from "../words/numbers.en.js";
 import { fractionOfInch } from "./format.js";
+import { GLUE } from "./glue.js";
 import type { Dimension } from "./units.js";
 
 /** The units a flyer thinks in. */
@@ -20,7 +20,8 @@ interface Shown {
   readonly decimals: number;
 }
 
-const FOOT = 0.3048;
+/** A foot [m]. @source international foot, as in `units.ts` */
+export const FOOT = 0.3048;
 const INCH = 0.0254;
 const POUND = 0.453_592_37;
 const POUND_FORCE = POUND * 9.806_65;

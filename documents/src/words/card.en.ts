@@ -1,7 +1,8 @@
 import type { CardData, CardDelay } from "../card/card-data.js";
+import { GLUE } from "../quantity/glue.js";
 import { amountIn, type Measure, type UnitSystem } from "../quantity/systems.js";
 import { checkLine } from "./check-lines.en.js";
-import { decimals, delayWords, GLUE, glued, holdsPercent, percent, placeWords, upperFirst } from "./numbers.en.js";
+import { decimals, delayWords, glued, holdsPercent, percent, placeWords, upperFirst } from "./numbers.en.js";
 import { basisWarning, restsWords } from "./openings.en.js";
 import { wordForWarning } from "./warnings.en.js";
 
@@ -174,7 +175,7 @@ export function cardFlightRows(card: CardData, units: UnitSystem, much: "all" | 
 }
 
 function placeIn(east: number, north: number, units: UnitSystem): string {
-  return placeWords(east, north, amountIn(Math.hypot(east, north), "distance", units));
+  return placeWords(east, north, units);
 }
 
 function opensWords({ recovery, limits, strength }: CardData, units: UnitSystem, brief: boolean): string {

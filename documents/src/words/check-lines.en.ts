@@ -1,6 +1,7 @@
 import type { Check } from "@delaywright/engine";
+import type { UnitSystem } from "../quantity/systems.js";
 import { limitWords, meaningWords, wordsForCheck } from "./checks.en.js";
-import { figureWords } from "./figures.en.js";
+import { findingFigure } from "./figures.en.js";
 import { upperFirst } from "./numbers.en.js";
 import { sourceWords } from "./rule-sources.en.js";
 
@@ -33,20 +34,21 @@ export interface CheckLine {
 }
 
 /**
- * One check, each cell in words.
+ * One check, each cell in words, its figures in the flyer's units.
  *
  * @example
  * checkLine(check).limit; // "least 15 m/s"
+ * checkLine(check, "imperial").limit; // "least 49 ft/s"
  */
-export function checkLine(check: Check): CheckLine {
+export function checkLine(check: Check, units: UnitSystem = "metric"): CheckLine {
   const { id, code, verdict, value, unit } = check;
   const meaning = meaningWords(check);
   return {
     id,
     code,
     name: upperFirst(wordsForCheck(code).title),
-    value: value === null ? "" : figureWords(value, unit, code),
-    limit: limitWords(check),
+    value: value === null ? "" : findingFigure(value, unit, code, units),
+    limit: limitWords(check, units),
     verdict,
     word: verdictWords[verdict],
     meaning: meaning === "" ? "" : `${upperFirst(meaning)}.`,

@@ -1,7 +1,8 @@
 import type { Check, CheckCode } from "@delaywright/engine";
+import type { UnitSystem } from "../quantity/systems.js";
 import { wordForDetail } from "./check-details.en.js";
 import { wordForFact } from "./facts.en.js";
-import { figureWords } from "./figures.en.js";
+import { findingFigure } from "./figures.en.js";
 import { own } from "./own.js";
 
 interface CheckWords {
@@ -193,8 +194,8 @@ export function wordsForCheck(code: string): CheckWords {
 }
 
 /** `most 8.94 m/s`; empty where there is nothing to compare. */
-export function limitWords({ code, limit, unit, sense }: ToldCheck): string {
-  return limit === null || sense === "none" ? "" : `${sense} ${figureWords(limit, unit, code)}`;
+export function limitWords({ code, limit, unit, sense }: ToldCheck, units: UnitSystem = "metric"): string {
+  return limit === null || sense === "none" ? "" : `${sense} ${findingFigure(limit, unit, code, units)}`;
 }
 
 /** What a check that does not pass means, and what is to be said beside its figures; empty where it passes without more. */
@@ -211,10 +212,10 @@ export function meaningWords({ code, verdict, details, missing }: ToldCheck): st
  * @example
  * wordForCheck(check); // "guide-exit speed 11.2 m/s, least 13.4 m/s: it leaves the guide too slowly …"
  */
-export function wordForCheck(check: ToldCheck): string {
+export function wordForCheck(check: ToldCheck, units: UnitSystem = "metric"): string {
   const { title } = wordsForCheck(check.code);
-  const value = check.value === null ? "" : ` ${figureWords(check.value, check.unit, check.code)}`;
-  const limit = limitWords(check);
+  const value = check.value === null ? "" : ` ${findingFigure(check.value, check.unit, check.code, units)}`;
+  const limit = limitWords(check, units);
   const meaning = meaningWords(check);
   return `${title}${value}${limit === "" ? "" : `, ${limit}`}${meaning === "" ? "" : `: ${meaning}`}`;
 }

@@ -1,4 +1,5 @@
 import type { CutData } from "../answer/decision-data.js";
+import type { UnitSystem } from "../quantity/systems.js";
 import { delayWords, depthWords, glued } from "./numbers.en.js";
 
 /** Removals and depths closer than this are the same [s, m]. */
@@ -42,8 +43,8 @@ export function howCell(cut: CutData, removedDepth?: number | null): string {
 }
 
 /** The cut itself: `take 4 s out, end B, no spacer, 3.2 mm (1/8 in)`. */
-export function takeOutWords(cut: CutData, removedDepth?: number | null): string {
+export function takeOutWords(cut: CutData, removedDepth?: number | null, units: UnitSystem = "metric"): string {
   const inAll = typeof removedDepth === "number" && removedDepth > 0 ? " in all" : "";
-  const depth = cut.depth === null ? "" : `, ${depthWords(cut.depth)}`;
+  const depth = cut.depth === null ? "" : `, ${depthWords(cut.depth, units)}`;
   return `take ${delayWords(cut.removed)} out${inAll}, ${piecesWords(cut)}${depth}`;
 }

@@ -1,11 +1,11 @@
 import { beforeAll, describe, expect, test } from "vitest";
 import { decided } from "../../test/decided.js";
 import type { DecisionData, ToCutData } from "../answer/decision-data.js";
-import { backUpSentences } from "./back-up.en.js";
+import { backUpNote, backUpSentences } from "./back-up.en.js";
 import { basisLines } from "./basis.en.js";
 import { checkLine, verdictWords } from "./check-lines.en.js";
 import { howCell, kindOfCut, piecesWords, takeOutWords } from "./cut.en.js";
-import { climbSentence, coastSentence, stabilitySentence, strengthSentence } from "./flight.en.js";
+import { climbSentence, coastSentence, descentSentence, stabilitySentence, strengthSentence } from "./flight.en.js";
 import {
   choiceSentence,
   headline,
@@ -16,12 +16,17 @@ import {
 } from "./headline.en.js";
 import { asksForCut, showsCuts, twoCutsSentence, weatherSentence } from "./home-cut.en.js";
 import { lookOutSentences } from "./look-out.en.js";
-import { openingSentences, openingWords, timingWords } from "./openings.en.js";
+import { aboveWords, belowWords, openingSentences, openingWords, timingWords } from "./openings.en.js";
 import { overCutSentences } from "./over-cut.en.js";
 import { cleanAndHoldsSentence } from "./settings.en.js";
 import { delayShareSentence, driversSentence } from "./spread.en.js";
 import { unopenedSentences } from "./unopened.en.js";
 import { whySentences } from "./why.en.js";
+
+/** What every check carries beside its figures. */
+function toldBy<Code extends string>(code: Code, sense: "least" | "most") {
+  return { id: code, code, sense, details: [], missing: [], source: "", edition: "", status: "memory" } as const;
+}
 
 const plain = (text: string | null | undefined): string => (text ?? "").replaceAll("\u00a0", " ");
 const ninth = { delay: 9, removed: 5, end: "A", spacers: ["ring"], depth: 0.00396875 };
@@ -131,6 +136,10 @@ describe("sentences of a decision", () => {
     const sentences = backUpSentences({ ...demo, settings });
     expect(plain(sentences?.firesFirst)).toContain("has opened the rocket: 2 %. At other settings: 14 s: 2 %");
     expect(plain(sentences?.alone)).toMatch(/^If the electronics fails, it opens the rocket alone: \d+ % clean/);
+    expect(backUpNote({ firesFirst: null })).toBeNull();
+    expect(plain(backUpNote({ firesFirst: 0.02 })?.firesFirst)).toBe(
+      "if the electronics fails; fires before it in 2 %",
+    );
   });
 
   test("overCutSentences()", () => {
@@ -149,10 +158,31 @@ describe("sentences of a decision", () => {
     expect(plain(now)).toBe(
       "Cut deeper than meant: the delay is now 6.1 s (± 0.2, one sigma): 30 % clean, holds 90 %.",
     );
-    expect(ways.map(plain)).toEqual([
-      "Ballast of 100 g to 300 g in all, fixed mechanically 200 mm from the nose tip: best 200 g, 90 % clean, holds 99.9 %.",
-      "Another rocket, Demo 54: 85 % clean, holds 99.5 %, but its own checks say stop.",
+    expect(ways.map(({ does, ...rest }) => ({ does: plain(does), ...rest }))).toEqual([
+      {
+        does: "Ballast of 100 g to 300 g in all, fixed mechanically 200 mm from the nose tip: best 200 g, 90 % clean, holds 99.9 %.",
+        but: null,
+        clean: 0.9,
+      },
+      {
+        does: "Another rocket, Demo 54: 85 % clean, holds 99.5 %, but its own checks say stop.",
+        but: null,
+        clean: 0.85,
+      },
     ]);
+    const checks = [
+      { ...toldBy("ceiling", "most"), verdict: "look", value: 1500, limit: 1219.2, unit: "m" },
+      { ...toldBy("thrust-to-weight", "least"), verdict: "pass", value: 6, limit: 5, unit: "" },
+    ] as const;
+    const looked = { ...overCut, ballast: [{ ...ballast, checks }] };
+    expect(plain(overCutSentences(looked).ways[0]?.but)).toMatch(
+      /^But look: height against the field's ceiling 1500 m, most 1220 m: .*\.$/,
+    );
+    const [imperial] = overCutSentences(looked, "imperial").ways;
+    expect(plain(imperial?.does)).toMatch(
+      /^Ballast of 3\.5 oz to 10\.6 oz in all, .* 7\.87 in from the nose tip: best 7\.1 oz/,
+    );
+    expect(plain(imperial?.but)).toContain("ceiling 4921 ft, most 4000 ft");
     expect(doNotFly).toMatch(/^Do not fly it/);
     expect(overCutSentences({ ...overCut, doNotFly: false }).doNotFly).toBeNull();
     expect(stopSentences({ ...demo, overCut, given: { ...demo.given, removedDepth: 0.005 } })[0]).toMatch(
@@ -183,6 +213,71 @@ describe("sentences of a decision", () => {
   });
 });
 
+describe("sentences in feet and inches", () => {
+  /** Metric units as sentences have them, after a figure; a cut is told in both. */
+  const METRIC = /[\d.] (?:m|mm|m\/s|m\/s²|g|kg|J|°C|hPa)(?![\w/²])/u;
+  const bothDepths = / \([\d.]+ mm\)/gu;
+
+  test("hold no metric unit, and say the same otherwise", () => {
+    const home = { delay: 11, removed: 3, end: "B", spacers: [], depth: 0.00238125 };
+    const data = withCut(
+      { homeCut: home, homeWeather: { wind: [0, 8], temperature: [278.15, 298.15] }, reachesLeast: false },
+      { temperature: 285.15, pressure: 98_700 },
+    );
+    const stop = { ...toldBy("ceiling", "most"), verdict: "stop", value: 1500, limit: 1219.2, unit: "m" } as const;
+    const look = { ...stop, verdict: "look" } as const;
+    const looked = { ...data, checks: [stop, look], doubts: [] };
+    const behind = { ...data, settings: data.settings.map((setting) => ({ ...setting, firesFirst: 0.02 })) };
+    const say = (units: "metric" | "imperial"): string[] =>
+      [
+        ...basisLines(data, units),
+        ...Object.values(whySentences(data, units)),
+        ...Object.values(backUpSentences(behind, units) ?? {}),
+        ...openingSentences(data, units),
+        ...openingSentences({ ...data, draws: 1 }, units),
+        ...unopenedSentences(data, units),
+        ...stopSentences(looked, units),
+        ...lookOutSentences(looked, units).looks,
+        ...lookOutSentences(
+          { ...looked, warnings: [{ code: "surface-wind-carried-up", value: 900, limit: 300 }] },
+          units,
+        ).warnings,
+        headlineSentence(withCut({}), units),
+        twoCutsSentence(data, units),
+        climbSentence(data.flight, units),
+        coastSentence(data, units),
+        stabilitySentence(data, units),
+        ...(data.opened === null ? [] : [descentSentence(data.opened, units)]),
+        strengthSentence(data, units),
+        cleanAndHoldsSentence(data, units),
+      ].map(plain);
+    const [metric, imperial] = [say("metric"), say("imperial")];
+    expect(data.opened).not.toBeNull();
+    expect(metric.filter((sentence) => METRIC.test(sentence)).length).toBeGreaterThan(14);
+    expect(
+      imperial.map((sentence) => sentence.replace(bothDepths, "")).filter((sentence) => METRIC.test(sentence)),
+    ).toEqual([]);
+    const words = (sentence: string): string =>
+      sentence
+        .replace(/[-\d./ ()]+|\b(mm|m\/s|m|ft\/s|ft|in|mph|J|lbf|hPa|inHg|kg|g|oz|lb)\b|[²]|°[CF]/gu, " ")
+        .replace(/ +/g, " ");
+    expect(imperial.map(words)).toEqual(metric.map(words));
+  });
+
+  test("have the right figures", () => {
+    // 8 m/s is 17.9 mph, 5 and 25 °C are 41 and 77 °F
+    const weather = { wind: [0, 8], temperature: [278.15, 298.15] } as const;
+    expect(plain(weatherSentence(weather, "imperial"))).toBe(
+      "That leaves room for a wind of 0 to 18 mph and 41 to 77 °F.",
+    );
+    expect(plain(takeOutWords(ninth, null, "imperial"))).toBe("take 5 s out, end A with the ring, 5/32 in (4.0 mm)");
+    // 18.2 m/s is 59.71 ft/s, 565.7 m is 1855.97 ft: rounded so that they stay true
+    expect([belowWords(18.2), aboveWords(565.7)].map(plain)).toEqual(["19 m/s", "565 m"]);
+    expect([belowWords(18.2, "imperial"), aboveWords(565.7, "imperial")].map(plain)).toEqual(["60 ft/s", "1855 ft"]);
+    expect(plain(belowWords(18))).toBe("18 m/s");
+  });
+});
+
 describe("checkLine()", () => {
   test("puts every check into cells", () => {
     for (const check of demo.checks) {
@@ -207,5 +302,11 @@ describe("checkLine()", () => {
     const { name, value, limit, word, meaning } = checkLine(speed);
     expect([name, value, limit, word].map(plain)).toEqual(["Guide-exit speed", "11.2 m/s", "least 15 m/s", "look"]);
     expect(meaning).toMatch(/^It leaves the guide too slowly .*\.$/);
+    // 11.23 m/s is 36.8 ft/s, 15 m/s is 49.2 ft/s; 9 m/s is 20.1 mph
+    const other = checkLine(speed, "imperial");
+    expect([other.value, other.limit].map(plain)).toEqual(["37 ft/s", "least 49 ft/s"]);
+    expect(plain(checkLine({ ...speed, code: "wind-limit", limit: 9 }, "imperial").limit)).toBe("most 20 mph");
+    const ratio = { ...speed, code: "thrust-to-weight", value: 6.65, limit: 5, unit: "" } as const;
+    expect(checkLine(ratio, "imperial")).toEqual(checkLine(ratio));
   });
 });

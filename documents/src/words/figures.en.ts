@@ -1,3 +1,4 @@
+import { amountIn, type Measure, type UnitSystem } from "../quantity/systems.js";
 import { decimals, glued, holdsPercent } from "./numbers.en.js";
 import { own } from "./own.js";
 
@@ -12,18 +13,34 @@ const spoken: Readonly<Record<string, (value: number) => string>> = Object.freez
   "draws-not-flown": String,
 });
 
+/** Units that other flyers read as others, by what they measure. */
+const measures: Readonly<Record<string, Measure>> = Object.freeze({
+  "m/s": "speed",
+  m: "distance",
+  kg: "mass",
+  J: "energy",
+});
+
+/** What a figure measures where it is shown in other units elsewhere; undefined for pure numbers, times, angles and odds. */
+function measureOf(code: string, unit: string): Measure | undefined {
+  return code === "wind-limit" ? "wind" : own(measures, unit);
+}
+
 /**
  * A figure of a check or a warning with its unit.
  *
  * @param unit as the check has it: `odds` and `share` for 0…1, `rad`, empty for pure numbers
  * @param code what is looked at, where habit has a unit of its own for it
  * @example
- * figureWords(11.234, "m/s"); // "11.2 m/s"
+ * findingFigure(11.234, "m/s"); // "11.2 m/s"
+ * findingFigure(15, "m/s", "guide-exit-speed", "imperial"); // "49 ft/s"
  */
-export function figureWords(value: number, unit: string, code = ""): string {
+export function findingFigure(value: number, unit: string, code = "", units: UnitSystem = "metric"): string {
   const say = own(spoken, code);
   if (say !== undefined) return say(value);
   if (unit === "odds" || unit === "share") return holdsPercent(value);
+  const measure = measureOf(code, unit);
+  if (units === "imperial" && measure !== undefined) return amountIn(value, measure, units);
   const [shown, word] = unit === "rad" ? [(value * 180) / Math.PI, "deg"] : [value, unit];
   const number = String(Number(shown.toPrecision(Math.abs(shown) >= 1000 ? 4 : 3)));
   return word === "" ? number : glued(number, ...word.split(" "));

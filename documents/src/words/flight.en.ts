@@ -1,30 +1,36 @@
 import type { MarginAt } from "@delaywright/engine";
 import type { DecisionData } from "../answer/decision-data.js";
 import type { DescentData, FlightData } from "../answer/flight-data.js";
-import { amount, decimals, glued, percent, placeWords, upperFirst } from "./numbers.en.js";
+import type { UnitSystem } from "../quantity/systems.js";
+import { amount, decimals, figureWords, glued, percent, placeWords, rangeWords, upperFirst } from "./numbers.en.js";
 
 const seconds = (value: number): string => amount(value, "s", 1);
 
 /** The way up: guide exit, burnout, the fastest and the hardest moment, the top. */
-export function climbSentence({ guideExit, burnout, apogee, fastest, hardest }: FlightData): string {
+export function climbSentence(
+  { guideExit, burnout, apogee, fastest, hardest }: FlightData,
+  units: UnitSystem = "metric",
+): string {
+  const speed = (value: number): string => figureWords(value, "speed", units, 0);
+  const height = (value: number): string => figureWords(value, "distance", units);
   const parts = [
-    guideExit && `leaves the guide at ${amount(guideExit.speed, "m/s", 1)} after ${amount(guideExit.time, "s", 2)}`,
-    burnout &&
-      `burnout after ${seconds(burnout.time)} at ${amount(burnout.height, "m")}, ${amount(burnout.speed, "m/s")}`,
-    `fastest ${amount(fastest.speed, "m/s")} (Mach ${decimals(fastest.mach, 2)})`,
-    `hardest ${amount(hardest.acceleration, "m/s²")}`,
+    guideExit &&
+      `leaves the guide at ${figureWords(guideExit.speed, "speed", units)} after ${amount(guideExit.time, "s", 2)}`,
+    burnout && `burnout after ${seconds(burnout.time)} at ${height(burnout.height)}, ${speed(burnout.speed)}`,
+    `fastest ${speed(fastest.speed)} (Mach ${decimals(fastest.mach, 2)})`,
+    `hardest ${figureWords(hardest.acceleration, "acceleration", units)}`,
     apogee &&
-      `top after ${seconds(apogee.time)} at ${amount(apogee.height, "m")} AGL, still ${amount(apogee.airspeed, "m/s")} through the air`,
+      `top after ${seconds(apogee.time)} at ${height(apogee.height)} AGL, still ${speed(apogee.airspeed)} through the air`,
   ];
   return `${upperFirst(parts.filter((part) => part !== null).join("; "))}.`;
 }
 
 /** The coast as it is expected, and its spread. */
-export function coastSentence({ coast, apogeeHeight, draws }: DecisionData): string {
+export function coastSentence({ coast, apogeeHeight, draws }: DecisionData, units: UnitSystem = "metric"): string {
   const spread =
     draws === 1
       ? ""
-      : `; 9 in 10 flights ${decimals(coast.p05, 1)} to ${seconds(coast.p95)}, top ${decimals(apogeeHeight.p05, 0)} to ${amount(apogeeHeight.p95, "m")} AGL`;
+      : `; 9 in 10 flights ${decimals(coast.p05, 1)} to ${seconds(coast.p95)}, top ${rangeWords(apogeeHeight.p05, apogeeHeight.p95, "distance", units)} AGL`;
   return `Coast from burnout to the top ${seconds(coast.nominal)}${spread}.`;
 }
 
@@ -34,28 +40,28 @@ export function marginWords({ calibres, ofLength }: MarginAt): string {
 }
 
 /** Static margin where it matters. */
-export function stabilitySentence({ stability }: DecisionData): string {
+export function stabilitySentence({ stability }: DecisionData, units: UnitSystem = "metric"): string {
   const { guideExitAtAngle: angled } = stability;
   const degrees = decimals((angled.angle * 180) / Math.PI, 0);
-  return `CP ${amount(1000 * stability.cp, "mm")} from the nose tip. Margin leaving the guide ${marginWords(stability.guideExit)}, at the wind's ${glued(degrees, "deg")} there ${glued(decimals(angled.calibres, 1), "calibres")}; at burnout ${marginWords(stability.burnout)}.`;
+  return `CP ${figureWords(stability.cp, "length", units)} from the nose tip. Margin leaving the guide ${marginWords(stability.guideExit)}, at the wind's ${glued(degrees, "deg")} there ${glued(decimals(angled.calibres, 1), "calibres")}; at burnout ${marginWords(stability.burnout)}.`;
 }
 
 /** The way down when it opens at the delay to cut. */
-export function descentSentence({ openings, landing }: DescentData): string {
+export function descentSentence({ openings, landing }: DescentData, units: UnitSystem = "metric"): string {
   const opened = openings.map(
     ({ which, height, airspeed, fill }) =>
-      `${which} at ${amount(height, "m")} AGL and ${amount(airspeed, "m/s")}, full after ${seconds(fill)}`,
+      `${which} at ${figureWords(height, "distance", units)} AGL and ${figureWords(airspeed, "speed", units, 0)}, full after ${seconds(fill)}`,
   );
   const down =
     landing === null
       ? ""
-      : ` Lands after ${seconds(landing.time)} at ${amount(landing.descentSpeed, "m/s", 1)} down and ${amount(landing.groundSpeed, "m/s", 1)} over ground, ${amount(landing.energy, "J")}, ${placeWords(landing.east, landing.north)}.`;
+      : ` Lands after ${seconds(landing.time)} at ${figureWords(landing.descentSpeed, "speed", units)} down and ${figureWords(landing.groundSpeed, "speed", units)} over ground, ${figureWords(landing.energy, "energy", units)}, ${placeWords(landing.east, landing.north, units)}.`;
   return `Opened at the delay to cut: ${opened.join("; ")}.${down}`;
 }
 
 /** What opening the recovery bears. */
-export function strengthSentence({ strength }: DecisionData): string {
+export function strengthSentence({ strength }: DecisionData, units: UnitSystem = "metric"): string {
   return strength.rated
-    ? `Its weakest rated part bears an opening at ${amount(strength.speed, "m/s")}.`
+    ? `Its weakest rated part bears an opening at ${figureWords(strength.speed, "speed", units, 0)}.`
     : "No strength is given for canopy or harness.";
 }

@@ -1,4 +1,5 @@
 import type { DecisionData, SettingData } from "../answer/decision-data.js";
+import type { UnitSystem } from "../quantity/systems.js";
 import { wordForCheck } from "./checks.en.js";
 import { kindOfCut, takeOutWords } from "./cut.en.js";
 import { decimals, delayWords, glued, holdsPercent, percent } from "./numbers.en.js";
@@ -27,7 +28,10 @@ export function suggestedSetting({ toCut, settings }: DecisionData): SettingData
  * @example
  * headline(data); // { lead: "Cut to 9 s", joint: ": ", detail: "take 5 s out, end A with the ring, 4.0 mm (5/32 in)" }
  */
-export function headline({ toCut, given }: Pick<DecisionData, "toCut" | "given">): Headline | null {
+export function headline(
+  { toCut, given }: Pick<DecisionData, "toCut" | "given">,
+  units: UnitSystem = "metric",
+): Headline | null {
   if (toCut === null) return null;
   const delay = delayWords(toCut.delay);
   if (given.delayKind === "fixed") return { lead: `Its delay is ${delay}`, joint: " and ", detail: "cannot be set" };
@@ -37,7 +41,7 @@ export function headline({ toCut, given }: Pick<DecisionData, "toCut" | "given">
     uncut: "no cut",
     "as-it-is": "as it is now cut",
     "not-shown": "no cut is shown",
-    cut: takeOutWords(toCut, given.removedDepth),
+    cut: takeOutWords(toCut, given.removedDepth, units),
   };
   const detail = details[kind];
   if (!toCut.reachesLeast) return { lead: `At best ${delay}`, joint: ": ", detail };
@@ -48,8 +52,8 @@ export function headline({ toCut, given }: Pick<DecisionData, "toCut" | "given">
 }
 
 /** The answer as a sentence: `Cut to 9 s: take 5 s out, …`. */
-export function headlineSentence(data: DecisionData): string {
-  const parts = headline(data);
+export function headlineSentence(data: DecisionData, units: UnitSystem = "metric"): string {
+  const parts = headline(data, units);
   return parts === null ? noDelayWords : `${parts.lead}${parts.joint}${parts.detail}.`;
 }
 
@@ -70,8 +74,8 @@ export function oddsWords({ odds, firesFirst }: Pick<SettingData, "odds" | "fire
 }
 
 /** What must not fly, a sentence each, most weighty first. */
-export function stopSentences({ checks, overCut, given }: DecisionData): string[] {
-  const stops = checks.filter((check) => check.verdict === "stop").map((check) => `${wordForCheck(check)}.`);
+export function stopSentences({ checks, overCut, given }: DecisionData, units: UnitSystem = "metric"): string[] {
+  const stops = checks.filter((check) => check.verdict === "stop").map((check) => `${wordForCheck(check, units)}.`);
   return overCut?.doNotFly && given.removedDepth !== null ? [doNotFlyWords, ...stops] : stops;
 }
 

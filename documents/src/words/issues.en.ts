@@ -9,7 +9,7 @@ import type { Doubt } from "../plausible.js";
  */
 export function issueSentence(issue: Omit<Issue, "file">): string {
   const where = issue.path === "" ? "" : `${issue.path}: `;
-  return `${where}${leads[issue.code] ?? ""}${body(issue)}`;
+  return `${where}${foundWords(issue)}; ${acceptedWords(issue)}`;
 }
 
 /** One issue as a line, with its file before it. */
@@ -23,11 +23,18 @@ export function doubtLine(doubt: Doubt): string {
   return `${place}: ${leads[doubt.code] ?? ""}${doubt.found} found; ${doubt.expected} expected`;
 }
 
-function body({ code, found, accepted, example }: Omit<Issue, "file">): string {
-  if (code === "unknown-field") return `no such field; ${accepted}`;
-  if (code === "not-covered") return `not covered; ${accepted.replace(": ", " is accepted: ")}`;
-  const shown = example === "" ? "" : `, for example ${example}`;
-  return `${found} found; ${accepted} is accepted${shown}`;
+/** What is wrong: `the unit is missing: "180" found`. */
+export function foundWords({ code, found }: Pick<Issue, "code" | "found">): string {
+  const lead = leads[code] ?? "";
+  if (code === "unknown-field") return `${lead}no such field`;
+  return code === "not-covered" ? `${lead}not covered` : `${lead}${found} found`;
+}
+
+/** What would be right: `a length with its unit is accepted, for example "180 mm"`. */
+export function acceptedWords({ code, accepted, example }: Pick<Issue, "code" | "accepted" | "example">): string {
+  if (code === "unknown-field") return accepted;
+  if (code === "not-covered") return accepted.replace(": ", " is accepted: ");
+  return `${accepted} is accepted${example === "" ? "" : `, for example ${example}`}`;
 }
 
 /** What is said first where found and accepted alone would leave one guessing. */

@@ -1,4 +1,5 @@
 import type { DecisionData } from "../answer/decision-data.js";
+import type { UnitSystem } from "../quantity/systems.js";
 import { wordForCheck } from "./checks.en.js";
 import { doubtLine } from "./issues.en.js";
 import { upperFirst } from "./numbers.en.js";
@@ -16,14 +17,14 @@ export interface LookOut {
 }
 
 /** Checks that say look, what the models were not held against, and what is unlikely in the documents. */
-export function lookOutSentences({ checks, warnings, doubts }: DecisionData): LookOut {
+export function lookOutSentences({ checks, warnings, doubts }: DecisionData, units: UnitSystem = "metric"): LookOut {
   // what a check tells already is not told again
   const told = new Set<string>(checks.flatMap(({ details }) => details));
   return {
-    looks: checks.filter((check) => check.verdict === "look").map((check) => `${wordForCheck(check)}.`),
+    looks: checks.filter((check) => check.verdict === "look").map((check) => `${wordForCheck(check, units)}.`),
     warnings: warnings
       .filter(({ code }) => code !== basisWarning && !told.has(code))
-      .map((warning) => `${upperFirst(wordForWarning(warning))}.`),
+      .map((warning) => `${upperFirst(wordForWarning(warning, units))}.`),
     unlikely: doubts.map((doubt) => `${doubtLine(doubt)}.`),
   };
 }

@@ -1,7 +1,5 @@
-import { fractionOfInch } from "../quantity/format.js";
-
-/** Joins a number and its unit so that no line breaks between them. */
-export const GLUE = "\u00a0";
+import { GLUE } from "../quantity/glue.js";
+import { amountIn, amountParts, type Measure, type UnitSystem } from "../quantity/systems.js";
 
 /** Values that belong together, kept on one line. */
 export function glued(...parts: readonly string[]): string {
@@ -17,6 +15,40 @@ export function decimals(value: number, count: number): string {
 /** A value with its unit. */
 export function amount(value: number, unit: string, count = 0): string {
   return glued(decimals(value, count), unit);
+}
+
+/** Decimals of a figure in metric and in imperial units; left out: what its measure is worth. */
+type Decimals = readonly [metric?: number, imperial?: number];
+
+/**
+ * A computed figure within a sentence, in the flyer's own units.
+ *
+ * @param value in SI units
+ * @param measure what it measures
+ * @param units the flyer's units
+ * @param decimals in metric and in imperial units, each left out: what the measure is worth
+ * @example
+ * figureWords(18.2, "speed", "imperial", 0); // "60 ft/s"
+ */
+export function figureWords(
+  value: number,
+  measure: Measure,
+  units: UnitSystem,
+  ...[metric, imperial]: Decimals
+): string {
+  return amountIn(value, measure, units, units === "metric" ? metric : imperial);
+}
+
+/** Two computed figures that are the ends of one range: `5 to 25 °C`. */
+export function rangeWords(
+  from: number,
+  to: number,
+  measure: Measure,
+  units: UnitSystem,
+  ...[metric, imperial]: Decimals
+): string {
+  const { figure } = amountParts(from, measure, units, units === "metric" ? metric : imperial);
+  return `${figure} to ${figureWords(to, measure, units, metric, imperial)}`;
 }
 
 /** Odds in whole percent; never 0 or 100, which nobody can promise. */
@@ -67,9 +99,10 @@ export function delayWords(seconds: number): string {
   return glued(delayNumber(seconds), "s");
 }
 
-/** A depth of cut: millimetres to a tenth, and the nearest 64th of an inch. */
-export function depthWords(depth: number): string {
-  return `${amount(1000 * depth, "mm", 1)} (${fractionOfInch(depth).replaceAll(" ", GLUE)})`;
+/** A depth of cut: millimetres to a tenth, and the nearest 64th of an inch; the flyer's own units first. */
+export function depthWords(depth: number, units: UnitSystem = "metric"): string {
+  const [own, other] = units === "metric" ? (["metric", "imperial"] as const) : (["imperial", "metric"] as const);
+  return `${amountIn(depth, "depth", own)} (${amountIn(depth, "depth", other)})`;
 }
 
 /** A share of a whole in words, for a sentence. */
@@ -85,18 +118,14 @@ export function shareWords(share: number): string {
 
 const points = ["north", "north-east", "east", "south-east", "south", "south-west", "west", "north-west"] as const;
 
-/**
- * Where a place lies from the pad: distance and direction.
- *
- * @param far the distance in words; left out: in metres
- */
-export function placeWords(east: number, north: number, far?: string): string {
+/** Where a place lies from the pad: distance and direction. */
+export function placeWords(east: number, north: number, units: UnitSystem = "metric"): string {
   const distance = Math.hypot(east, north);
   if (distance < 0.5) return "at the pad";
   const azimuth = (Math.atan2(east, north) / (2 * Math.PI)) * 360;
   const round = (azimuth + 360) % 360;
   const point = points[Math.round(round / 45) % 8] ?? "north";
-  return `${far ?? amount(distance, "m")} ${point} of the pad (${amount(round, "deg")})`;
+  return `${figureWords(distance, "distance", units)} ${point} of the pad (${amount(round, "deg")})`;
 }
 
 /** A sentence begins with a capital. */

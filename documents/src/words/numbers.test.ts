@@ -1,5 +1,16 @@
 import { describe, expect, test } from "vitest";
-import { decimals, delayColumn, delayNumber, holdsCell, percentCell, placeWords, shareWords } from "./numbers.en.js";
+import {
+  decimals,
+  delayColumn,
+  delayNumber,
+  depthWords,
+  figureWords,
+  holdsCell,
+  percentCell,
+  placeWords,
+  rangeWords,
+  shareWords,
+} from "./numbers.en.js";
 
 describe("percentCell()", () => {
   test.each([
@@ -50,6 +61,26 @@ describe("placeWords()", () => {
     [80, 0, "80 m east of the pad (90 deg)"],
   ])("%f east, %f north is %s", (east, north, words) => {
     expect(placeWords(east, north).replaceAll("\u00a0", " ")).toBe(words);
+  });
+});
+
+describe("figures in the flyer's units", () => {
+  const plain = (text: string): string => text.replaceAll("\u00a0", " ");
+
+  test("figureWords() and rangeWords() have the decimals asked for, else those of their measure", () => {
+    expect(plain(figureWords(18.24, "speed", "metric"))).toBe("18.2 m/s");
+    expect(plain(figureWords(18.24, "speed", "metric", 0))).toBe("18 m/s");
+    // 18.24 m/s is 59.84 ft/s, 2 m is 6.56 ft
+    expect(plain(figureWords(18.24, "speed", "imperial", 2))).toBe("60 ft/s");
+    expect(plain(figureWords(2, "distance", "imperial", 2, 1))).toBe("6.6 ft");
+    expect(plain(rangeWords(278.15, 298.15, "temperature", "imperial"))).toBe("41 to 77 °F");
+  });
+
+  test("depthWords() has the flyer's own first, placeWords() feet where they are asked for", () => {
+    expect(plain(depthWords(0.00396875))).toBe("4.0 mm (5/32 in)");
+    expect(plain(depthWords(0.00396875, "imperial"))).toBe("5/32 in (4.0 mm)");
+    // 120 m is 393.7 ft
+    expect(plain(placeWords(0, 120, "imperial"))).toBe("394 ft north of the pad (0 deg)");
   });
 });
 

@@ -1,7 +1,8 @@
 import type { DecisionData, SettingData } from "../answer/decision-data.js";
 import { defaultSpread } from "../defaults.js";
+import { FOOT, type UnitSystem } from "../quantity/systems.js";
 import { suggestedSetting } from "./headline.en.js";
-import { amount, glued, upperFirst } from "./numbers.en.js";
+import { amount, figureWords, glued, upperFirst } from "./numbers.en.js";
 import { wordForWarning } from "./warnings.en.js";
 
 /** The warning that says on what the odds rest; it is told beside the odds. */
@@ -9,6 +10,9 @@ export const basisWarning = "drag-not-learned";
 
 /** Narrower than this it is one moment [s]. */
 const ONE_MOMENT = 0.05;
+
+/** So close to a whole number it is that number. */
+const WHOLE = 1e-9;
 
 /** `1.2 s before to 1.9 s after the top`. */
 export function timingWords(p05: number, p95: number): string {
@@ -20,8 +24,20 @@ export function timingWords(p05: number, p95: number): string {
     : `${seconds(p05)} to ${seconds(p95)} after the top`;
 }
 
+/** A speed that others stay below, rounded up so that it stays true. */
+export function belowWords(speed: number, units: UnitSystem = "metric"): string {
+  const step = units === "metric" ? 1 : FOOT;
+  return figureWords(Math.ceil(speed / step - WHOLE) * step, "speed", units, 0);
+}
+
+/** A height that others stay above, rounded down so that it stays true. */
+export function aboveWords(height: number, units: UnitSystem = "metric"): string {
+  const step = units === "metric" ? 1 : FOOT;
+  return figureWords(Math.floor(height / step + WHOLE) * step, "distance", units);
+}
+
 /** How a setting opens: `9 in 10 open below 19 m/s and above 565 m AGL, 1.5 s before to 1.7 s after the top`. */
-export function openingWords(setting: SettingData, draws: number): string {
+export function openingWords(setting: SettingData, draws: number, units: UnitSystem = "metric"): string {
   const { openingSpeed: speed, openingHeight: height, secondsFromApogee: timing } = setting;
   if (
     speed.p50 === null ||
@@ -33,8 +49,9 @@ export function openingWords(setting: SettingData, draws: number): string {
   )
     return "every flight lands before it opens";
   const when = timingWords(timing.p05, timing.p95);
-  if (draws === 1) return `it opens at ${amount(speed.p50, "m/s")} and ${amount(height.p50, "m")} AGL, ${when}`;
-  return `${glued("9", "in", "10")} open below ${amount(Math.ceil(speed.p90), "m/s")} and above ${amount(Math.floor(height.p10), "m")} AGL, ${when}`;
+  if (draws === 1)
+    return `it opens at ${figureWords(speed.p50, "speed", units, 0)} and ${figureWords(height.p50, "distance", units)} AGL, ${when}`;
+  return `${glued("9", "in", "10")} open below ${belowWords(speed.p90, units)} and above ${aboveWords(height.p10, units)} AGL, ${when}`;
 }
 
 /** On what the odds of a setting rest, as a clause. */
@@ -60,9 +77,9 @@ export const oddsProviso =
   "All odds hold if the charge fires and the rocket separates; zippered tubes and snatch are not in them.";
 
 /** How the delay to cut opens, on what that rests, and what it leaves out: three sentences; none for a motor without delay. */
-export function openingSentences(data: DecisionData): string[] {
+export function openingSentences(data: DecisionData, units: UnitSystem = "metric"): string[] {
   const setting = suggestedSetting(data);
   if (setting === undefined) return [];
-  const how = `${setting.firesFirst === null ? "" : "If the electronics fails: "}${openingWords(setting, data.draws)}.`;
+  const how = `${setting.firesFirst === null ? "" : "If the electronics fails: "}${openingWords(setting, data.draws, units)}.`;
   return [upperFirst(how), `On what that rests: ${restsWords(data, setting)}.`, oddsProviso];
 }

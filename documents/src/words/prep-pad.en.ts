@@ -26,7 +26,7 @@ function peopleWords({ figures: { people }, units }: PrepTelling): string {
 
 function whereWords({ figures: { landing, unopened }, units }: PrepTelling): string[] {
   const place = ({ east, north }: { readonly east: number; readonly north: number }): string =>
-    placeWords(east, north, amountIn(Math.hypot(east, north), "distance", units));
+    placeWords(east, north, units);
   return [...(landing === null ? [] : [`Expected down ${place(landing)}.`]), `If nothing opened ${place(unopened)}.`];
 }
 

@@ -1,11 +1,12 @@
 import type { Aim, MotorLookCode, NotChecked, Refusal, RefusalCode } from "@delaywright/engine";
 import type { MotorCutData, RankedData, RefusedData, ShortlistData } from "../answer/shortlist-data.js";
+import { GLUE } from "../quantity/glue.js";
 import { wordsForCheck } from "./checks.en.js";
 import { kindOfCut } from "./cut.en.js";
 import { wordForFact } from "./facts.en.js";
-import { figureWords } from "./figures.en.js";
+import { findingFigure } from "./figures.en.js";
 import { oddsWords } from "./headline.en.js";
-import { amount, delayWords, GLUE, upperFirst } from "./numbers.en.js";
+import { amount, delayWords, upperFirst } from "./numbers.en.js";
 import { wordForReason } from "./reasons.en.js";
 
 const aims: Readonly<Record<Aim["by"], string>> = Object.freeze({
@@ -59,16 +60,16 @@ export function wordForRefusal(code: MotorLookCode): string {
 }
 
 function figure(value: number, unit: string, code: MotorLookCode): string {
-  return /mount|adapter/.test(code) ? amount(1000 * value, "mm") : figureWords(value, unit, code);
+  return /mount|adapter/.test(code) ? amount(1000 * value, "mm") : findingFigure(value, unit, code);
 }
 
 /** `least 3`; empty where no number decides. */
-export function limitWords({ limit, unit, sense, code }: Pick<Refusal, "limit" | "unit" | "sense" | "code">): string {
+export function refusalLimit({ limit, unit, sense, code }: Pick<Refusal, "limit" | "unit" | "sense" | "code">): string {
   return limit === null || sense === "none" ? "" : `${sense} ${figure(limit, unit, code)}`;
 }
 
 /** What was found: `1.4`; empty where there is no figure. */
-export function foundWords({ value, unit, sense, code }: Pick<Refusal, "value" | "unit" | "sense" | "code">): string {
+export function refusalFound({ value, unit, sense, code }: Pick<Refusal, "value" | "unit" | "sense" | "code">): string {
   return value === null || sense === "none" ? "" : figure(value, unit, code);
 }
 
@@ -100,7 +101,7 @@ export interface RefusalWords {
 
 function refusedWords({ name, refusals }: RefusedData, withLimit: boolean): string {
   const [first] = refusals as [Refusal, ...Refusal[]];
-  const figures = [foundWords(first), withLimit ? limitWords(first) : ""].filter((each) => each !== "").join(", ");
+  const figures = [refusalFound(first), withLimit ? refusalLimit(first) : ""].filter((each) => each !== "").join(", ");
   return [name, figures]
     .filter((each) => each !== "")
     .join(" ")
@@ -123,7 +124,7 @@ function refusedNote({ refusals }: RefusedData): string {
  */
 export function refusalWords({ refused }: Pick<ShortlistData, "refused">): RefusalWords[] {
   return refused.map(({ code, motors }) => {
-    const limits = new Set(motors.map(({ refusals }) => limitWords(refusals[0]!)));
+    const limits = new Set(motors.map(({ refusals }) => refusalLimit(refusals[0]!)));
     const [only] = limits;
     const same = limits.size === 1;
     const groups = new Map<string, string[]>();
@@ -143,7 +144,7 @@ export function refusalWords({ refused }: Pick<ShortlistData, "refused">): Refus
 export function rowNotes({ looks, notChecked }: Pick<RankedData, "looks" | "notChecked">): string[] {
   return [
     ...looks.map((look) => {
-      const figures = [foundWords(look as Refusal), limitWords(look as Refusal)].filter((each) => each !== "");
+      const figures = [refusalFound(look as Refusal), refusalLimit(look as Refusal)].filter((each) => each !== "");
       return [wordForRefusal(look.code), figures.join(", ")].filter((each) => each !== "").join(" ");
     }),
     ...notChecked.map(notCheckedWords),

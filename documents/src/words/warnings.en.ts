@@ -1,5 +1,6 @@
 import type { Warning, WarningCode } from "@delaywright/engine";
-import { figureWords } from "./figures.en.js";
+import type { UnitSystem } from "../quantity/systems.js";
+import { findingFigure } from "./figures.en.js";
 import { own } from "./own.js";
 
 const warnings: Readonly<Record<WarningCode, string> & Record<string, string>> = Object.freeze({
@@ -21,12 +22,15 @@ const warningUnits: Readonly<Record<string, string>> = Object.freeze({
   "surface-wind-carried-up": "m",
 });
 
-/** One warning as a line; a code that may be newer than these words speaks for itself. */
-export function wordForWarning({ code, value, limit }: Omit<Warning, "code"> & { readonly code: string }): string {
+/** A warning whose code may be newer than these words. */
+type ToldWarning = Omit<Warning, "code"> & { readonly code: string };
+
+/** One warning as a line; a code that is not known speaks for itself. */
+export function wordForWarning({ code, value, limit }: ToldWarning, units: UnitSystem = "metric"): string {
   const words = own(warnings, code) ?? code.replaceAll("-", " ");
   if (value === null) return words;
   const unit = own(warningUnits, code) ?? "";
   return limit === null
-    ? `${words} (${figureWords(value, unit)})`
-    : `${words} (${figureWords(value, unit)}, limit ${figureWords(limit, unit)})`;
+    ? `${words} (${findingFigure(value, unit, code, units)})`
+    : `${words} (${findingFigure(value, unit, code, units)}, limit ${findingFigure(limit, unit, code, units)})`;
 }

@@ -8,8 +8,8 @@ import { wordForDetail } from "./check-details.en.js";
 import { wordForCheck, wordsForCheck } from "./checks.en.js";
 import { wordForInput } from "./drivers.en.js";
 import { fieldOfFact, wordForFact } from "./facts.en.js";
-import { figureWords } from "./figures.en.js";
-import { doubtLine, issueLine, issueSentence } from "./issues.en.js";
+import { findingFigure } from "./figures.en.js";
+import { acceptedWords, doubtLine, foundWords, issueLine, issueSentence } from "./issues.en.js";
 import { checkCounts, missingFieldSentences, notCheckedSentence } from "./not-checked.en.js";
 import { wordForHelp, wordForOutcome, wordForReason, wordForWhy } from "./reasons.en.js";
 import { sourceWords } from "./rule-sources.en.js";
@@ -30,6 +30,11 @@ test("issueSentence() says where, what was found, what is accepted, and an examp
   );
   expect(issueLine({ file: "", ...issue })).toBe(issueSentence(issue));
   expect(issueLine({ file: "a.json", ...issue })).toBe(`a.json: ${issueSentence(issue)}`);
+  expect(foundWords(issue)).toBe("180 found");
+  expect(acceptedWords(issue)).toBe('a length with its unit is accepted, for example "180 mm"');
+  expect(issueSentence({ ...issue, code: "unknown-field", accepted: "did you mean `root`?" })).toBe(
+    "rocket.fins[0].root: no such field; did you mean `root`?",
+  );
 });
 
 test("doubtLine() says what would be expected", () => {
@@ -76,7 +81,7 @@ test("wordForCheck() gives value and limit, and what it means where it does not 
   expect(wordForCheck(classed)).toBe("class under the aviation rule: class 2, a high-power rocket");
 });
 
-test("figureWords() has the units that people say", () => {
+test("findingFigure() has the units that people say", () => {
   const figures = [
     [43_200, "s", "field-hours", "12:00"],
     [4500, "s", "weather-age", "75 min"],
@@ -89,7 +94,7 @@ test("figureWords() has the units that people say", () => {
     [1234.5, "m", "ceiling", "1235 m"],
     [0.1, "rad", "tilt-limit", "5.73 deg"],
   ] as const;
-  for (const [value, unit, code, expected] of figures) expect(plain(figureWords(value, unit, code))).toBe(expected);
+  for (const [value, unit, code, expected] of figures) expect(plain(findingFigure(value, unit, code))).toBe(expected);
 });
 
 test("every rule, every fact that it needs, and every detail has words of its own", () => {

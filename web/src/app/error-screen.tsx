@@ -1,6 +1,6 @@
 import "./error-screen.css";
-import { dayOf } from "../chrome/day.js";
 import { exportBench } from "../exchange/export-bench.js";
+import { dayOf } from "../standing/day.js";
 
 function wordsOf(error: unknown): string {
   const text = error instanceof Error ? error.message : String(error);

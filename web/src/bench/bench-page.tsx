@@ -3,12 +3,13 @@ import { cautions } from "@delaywright/documents";
 import { type ReactNode, useState } from "react";
 import { Button } from "react-aria-components";
 import { addressOf, go } from "../app/router.js";
-import { dayOf, longDay } from "../chrome/day.js";
 import { DisplayMenu } from "../chrome/display-menu.js";
 import { UndoButton } from "../chrome/page-top.js";
-import { useNow } from "../chrome/use-now.js";
+import { SavingLine, useSavingWords } from "../chrome/saving-line.js";
 import { importFilesIn } from "../exchange/import-box.js";
 import { blankDocument } from "../parts/index.js";
+import { dayOf, longDay } from "../standing/day.js";
+import { useNow } from "../standing/use-now.js";
 import { addDocument, type Entry, useEntries, useSaving } from "../store/index.js";
 import { foremost, inOrder, type Placed } from "./order.js";
 import { PlanCard } from "./plan-card.js";
@@ -36,6 +37,7 @@ export function BenchPage() {
   const entries = useEntries();
   const now = useNow(LOOK_EVERY);
   const { state } = useSaving();
+  const writing = useSavingWords() !== "";
   const [word, say] = useState("");
   const today = dayOf(now);
   const over = useFileDrop((files) => {
@@ -55,7 +57,8 @@ export function BenchPage() {
     <div className="page">
       <header className="page-head bench-head">
         <h1>Bench</h1>
-        <p>{headWords(own.length, now, kept)}</p>
+        <p>{headWords(own.length, now, kept, writing)}</p>
+        <SavingLine />
         <span className="page-push" />
         <span className="page-acts">
           <UndoButton />
@@ -92,10 +95,11 @@ export function BenchPage() {
   );
 }
 
-function headWords(count: number, now: Date, kept: boolean): string {
+function headWords(count: number, now: Date, kept: boolean, writing: boolean): string {
   if (!kept) return `${longDay(now)}; not everything is kept, see above`;
   if (count === 0) return `${longDay(now)}; what you make stays on this device`;
-  return `${count === 1 ? "1 plan" : `${count} plans`}, ${longDay(now)}, all of it on this device`;
+  const plans = count === 1 ? "1 plan" : `${count} plans`;
+  return `${plans}, ${longDay(now)}${writing ? "" : ", all of it on this device"}`;
 }
 
 function DropHint({ children }: { readonly children: ReactNode }) {

@@ -1,29 +1,10 @@
-import type { DecisionData, Issue } from "@delaywright/documents";
+import type { Issue } from "@delaywright/documents";
 import { describe, expect, test } from "vitest";
+import { inventedDocuments, inventedPart, inventedSetting, inventedTold } from "../standing/invented.js";
 import { exportedWords, promiseWords } from "./back-up-words.js";
-import { brokenWords, cardWords, TO_THE_PAD } from "./card-words.js";
-import { planNames } from "./plan-names.js";
-import { windAge } from "./wind-age.js";
+import { brokenWords, type CardStanding, cardWords } from "./card-words.js";
 
-const odds = {
-  clean: 0.912,
-  holds: 0.996,
-  earlyFast: 0.05,
-  lateFast: 0.03,
-  leanFast: 0,
-  low: 0,
-  grounded: 0,
-  error: 0.006,
-};
-const setting = {
-  firesFirst: null as number | null,
-  delay: 9,
-  removed: 5,
-  end: "A",
-  spacers: ["ring"],
-  depth: 0.00396875,
-  odds,
-};
+const setting = inventedSetting({ depth: 0.00396875, odds: { ...inventedSetting().odds, clean: 0.912 } });
 const toCut = { ...setting, reachesLeast: true, reachesHolds: true };
 const look = {
   code: "guide-exit-speed",
@@ -36,18 +17,15 @@ const look = {
   missing: [],
   source: "common practice",
 };
-const data = {
-  settings: [setting],
-  toCut,
-  choice: null,
-  overCut: null,
-  checks: [],
-  given: { delayKind: "adjustable", removedDepth: null },
-  limits: { leastClean: 0.8, leastHolds: 0.99 },
-} as unknown as DecisionData;
-const names = { rocket: "R", motor: "M", inHand: "Bag 3", field: "F", measured: false };
-const words = (changes: object, allowed = true) =>
-  cardWords({ ...data, ...changes } as DecisionData, allowed, names, null);
+const inHand = inventedPart("bag-3.motor-in-hand.json", { kind: "motor-in-hand", name: "Bag 3" });
+const words = (changes: object, more: Partial<CardStanding> = {}) =>
+  cardWords({
+    documents: inventedDocuments({ inHand }),
+    told: inventedTold({ data: { settings: [setting], toCut, ...changes } }),
+    age: null,
+    units: "metric",
+    ...more,
+  });
 
 describe("cardWords()", () => {
   test("says what to cut, how, and what is next", () => {
@@ -59,7 +37,8 @@ describe("cardWords()", () => {
       check: null,
     });
     expect(words({}).how).toMatch(/^take 5\u00a0s out, end\u00a0A with the ring, 4.0\u00a0mm/);
-    expect(words({}).next).toBe("Next: measure Bag 3, then cut");
+    expect(words({}, { units: "imperial" }).how).toMatch(/, 5\/32\u00a0in \(4.0\u00a0mm\)$/);
+    expect(words({})).toMatchObject({ next: "Next: measure Bag 3, then cut", pad: false });
   });
 
   test("says what was cut, and sends to the pad", () => {
@@ -69,7 +48,7 @@ describe("cardWords()", () => {
       toCut: { ...toCut, end: null, spacers: [] },
       given: { delayKind: "adjustable", removedDepth: 0.00396875 },
     });
-    expect(done).toMatchObject({ lead: "Cut, 9\u00a0s", past: true, next: TO_THE_PAD });
+    expect(done).toMatchObject({ lead: "Cut, 9\u00a0s", past: true, next: "Next: to the pad", pad: true });
   });
 
   test("says what is good at best, what was cut too deep, and what has no delay", () => {
@@ -97,11 +76,12 @@ describe("cardWords()", () => {
   });
 
   test("asks for the instructions before anything, and for the wind where its reading is old", () => {
-    expect(words({}, false).next).toBe("Next: read the motor's instructions");
-    const old = cardWords(data, true, names, { taken: "09:30", minutes: 82, stale: true });
+    const unread = { told: inventedTold({ data: { settings: [setting], toCut }, facts: { cutAllowed: false } }) };
+    expect(words({}, unread).next).toBe("Next: read the motor's instructions");
+    const old = words({}, { age: { taken: "09:30", minutes: 82, stale: true } });
     expect(old).toMatchObject({
       oddsNote: "at 09:30",
-      old: "The wind reading is 82\u202fmin old.",
+      old: "The wind was read 82\u202fmin ago.",
       next: "Next: read the wind",
     });
   });
@@ -137,39 +117,6 @@ describe("brokenWords()", () => {
     expect(said(..."abcdefg".split("").map((path) => issue("missing", path, "p.plan.json"))).why).toBe(
       "Still to be entered: a, b, c, d, e and 2 more.",
     );
-  });
-});
-
-describe("windAge()", () => {
-  const now = new Date(2026, 4, 2, 10, 52);
-  const plan = (date: string, taken: unknown) => ({ kind: "plan", version: 1, name: "P", date, weather: { taken } });
-
-  test("counts on the plan's own day only", () => {
-    expect(windAge(plan("2026-05-02", "10:40"), now)).toEqual({ taken: "10:40", minutes: 12, stale: false });
-    expect(windAge(plan("2026-05-02", "09:30"), now)).toMatchObject({ minutes: 82, stale: true });
-    expect(windAge(plan("2026-05-01", "09:30"), now)).toBeNull();
-    expect(windAge(plan("2026-05-02", "11:30"), now)).toBeNull();
-    expect(windAge(plan("2026-05-02", undefined), now)).toBeNull();
-  });
-});
-
-describe("planNames()", () => {
-  test("finds names in the library and inside the plan", () => {
-    const entry = (path: string, raw: object) => ({ path, raw }) as never;
-    const entries = [
-      entry("r.rocket.json", { kind: "rocket", name: "Demo rocket 76" }),
-      entry("m.motor.json", { kind: "motor", name: "Demo H150" }),
-    ];
-    const motor = { kind: "motor-in-hand", name: "Bag 3", type: "m.motor.json", readings: [{ before: "22 mm" }] };
-    expect(
-      planNames({ kind: "plan", version: 1, rocket: "r.rocket.json", motor, field: "gone.json" }, entries),
-    ).toEqual({
-      rocket: "Demo rocket 76",
-      motor: "Demo H150",
-      inHand: "Bag 3",
-      field: null,
-      measured: true,
-    });
   });
 });
 

@@ -2,7 +2,8 @@ import { delayNumber } from "@delaywright/documents";
 import type { Told } from "../compute/index.js";
 import { Verdict } from "../parts/index.js";
 import { Thumbnail } from "../pictures/thumbnail.js";
-import { type BrokenWords, type CardWords, settingOf } from "./card-words.js";
+import { targetOf } from "../standing/target.js";
+import type { BrokenWords, CardWords } from "./card-words.js";
 
 /** Least odds that are drawn before there is an answer. */
 const LEAST = 0.8;
@@ -75,7 +76,7 @@ export function AnswerBody({ told, words, settling, stale, failure }: AnswerBody
 
 function Notches({ told, stale }: { readonly told: Told; readonly stale: boolean }) {
   const { data, density } = told;
-  const setting = settingOf(data);
+  const setting = targetOf(data);
   const isThere = data.settings.some(({ delay }) => delayNumber(delay) === delayNumber(setting?.delay ?? -1));
   const own = setting === null || isThere ? [] : [setting];
   return (

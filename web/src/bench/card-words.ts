@@ -8,13 +8,16 @@ import {
   issueSentence,
   kindOfCut,
   noDelayWords,
+  type PrepLine,
   percent,
-  type SettingData,
-  suggestedSetting,
+  type UnitSystem,
   upperFirst,
 } from "@delaywright/documents";
-import type { PlanNames } from "./plan-names.js";
-import type { WindAge } from "./wind-age.js";
+import type { Told } from "../compute/index.js";
+import { nextAct } from "../standing/next-act.js";
+import type { PlanDocuments } from "../standing/plan-documents.js";
+import { targetOf } from "../standing/target.js";
+import { ageWords, type WeatherAge } from "../standing/weather-age.js";
 
 /** What a card says of an answer. */
 export interface CardWords {
@@ -33,19 +36,16 @@ export interface CardWords {
   /** The weightiest thing to look at. */
   readonly check: { readonly word: "look" | "stop"; readonly words: string } | null;
   readonly next: string;
-}
-
-/** The setting that a card speaks of: the flyer's own choice, else the delay to cut. */
-export function settingOf(data: DecisionData): SettingData | null {
-  return data.choice?.setting ?? suggestedSetting(data) ?? null;
+  /** The next step is made in the pad view. */
+  readonly pad: boolean;
 }
 
 function isCut(data: DecisionData): boolean {
-  const setting = settingOf(data);
+  const setting = targetOf(data);
   return setting !== null && kindOfCut(setting, data.given.removedDepth) === "as-it-is";
 }
 
-function leadOf(data: DecisionData): { readonly lead: string; readonly how: string } {
+function leadOf(data: DecisionData, units: UnitSystem): { readonly lead: string; readonly how: string } {
   if (data.overCut !== null)
     return {
       lead: `Now ${delayWords(data.overCut.delay)}`,
@@ -53,8 +53,8 @@ function leadOf(data: DecisionData): { readonly lead: string; readonly how: stri
     };
   const { choice } = data;
   if (choice !== null && !isCut(data))
-    return { lead: `Own choice ${delayWords(choice.setting.delay)}`, how: headline(data)?.lead ?? "" };
-  const said = headline(data);
+    return { lead: `Own choice ${delayWords(choice.setting.delay)}`, how: headline(data, units)?.lead ?? "" };
+  const said = headline(data, units);
   if (said === null) return { lead: "No delay", how: noDelayWords };
   if (isCut(data) && data.toCut?.reachesLeast === true && data.toCut.reachesHolds)
     return { lead: `Cut, ${delayWords(data.toCut.delay)}`, how: "nothing more to cut" };
@@ -66,7 +66,7 @@ function checkOf(data: DecisionData): CardWords["check"] {
   const first = (verdict: "stop" | "look") => data.checks.find((check) => check.verdict === verdict);
   const stop = first("stop");
   if (stop !== undefined) return { word: "stop", words: checkLine(stop).name };
-  const setting = settingOf(data);
+  const setting = targetOf(data);
   if (data.overCut !== null && setting !== null && setting.odds.clean < limits.leastClean)
     return { word: "look", words: `as it is cut, under ${percent(limits.leastClean)}` };
   if (toCut !== null && !toCut.reachesLeast)
@@ -77,50 +77,36 @@ function checkOf(data: DecisionData): CardWords["check"] {
 
 /** The motor's charge stands behind electronics: its odds are those of opening alone. */
 function isBackUp(data: DecisionData): boolean {
-  return (settingOf(data)?.firesFirst ?? null) !== null;
+  return (targetOf(data)?.firesFirst ?? null) !== null;
 }
 
-function minutesWords(minutes: number): string {
-  return minutes < 100 ? `${minutes}\u202fmin` : `${Math.round(minutes / 60)}\u202fh`;
+/** What a card is told from. */
+export interface CardStanding {
+  readonly documents: PlanDocuments;
+  readonly told: Told;
+  /** Of the reading of the weather. */
+  readonly age: WeatherAge | null;
+  readonly units: UnitSystem;
+  /** The next step of the prep sheet of a flight that was begun. */
+  readonly prepStep?: PrepLine | null;
 }
 
-/** The next step of a plan that has an answer, as the plan's own sheet says it. */
-function nextOf(data: DecisionData, cutAllowed: boolean, names: PlanNames, age: WindAge | null): string {
-  if (data.overCut !== null) return "Next: see the ways out";
-  if (data.given.delayKind === "adjustable" && !cutAllowed) return "Next: read the motor's instructions";
-  if (age?.stale === true) return "Next: read the wind";
-  if (data.toCut !== null && !(data.toCut.reachesLeast && data.toCut.reachesHolds)) return "Next: see what would help";
-  if (data.checks.some((check) => check.verdict === "stop")) return "Next: see what says stop";
-  const setting = settingOf(data);
-  if (setting === null || kindOfCut(setting, data.given.removedDepth) !== "cut") return TO_THE_PAD;
-  if (names.inHand === null) return "Next: name the motor in hand";
-  return names.measured ? `Next: cut ${names.inHand}, then read it` : `Next: measure ${names.inHand}, then cut`;
-}
-
-/** The next step that leads to the pad view. */
-export const TO_THE_PAD = "Next: to the pad";
-
-/**
- * What the card of a plan says.
- *
- * @param data the answer
- * @param cutAllowed the motor's instructions are confirmed to allow the cut
- * @param names of the plan's documents
- * @param age of the reading of the weather; null where it does not count
- */
-export function cardWords(data: DecisionData, cutAllowed: boolean, names: PlanNames, age: WindAge | null): CardWords {
-  const setting = settingOf(data);
-  const stale = age?.stale === true;
-  const { lead, how } = leadOf(data);
+/** What the card of a plan says that has an answer. */
+export function cardWords({ documents, told, age, units, prepStep = null }: CardStanding): CardWords {
+  const { data } = told;
+  const setting = targetOf(data);
+  const { lead, how } = leadOf(data, units);
+  const next = nextAct({ documents, told, age, issues: [], prepStep });
   return {
     lead,
     past: isCut(data) && data.overCut === null,
     odds: setting === null ? null : percent(setting.odds.clean),
-    oddsNote: stale ? `at ${age.taken}` : isBackUp(data) ? "alone" : "clean",
+    oddsNote: age?.stale === true ? `at ${age.taken}` : isBackUp(data) ? "alone" : "clean",
     how: isBackUp(data) ? `Stands behind the electronics. ${upperFirst(how)}` : how,
-    old: stale ? `The wind reading is ${minutesWords(age.minutes)} old.` : null,
+    old: age?.stale === true ? `The wind was read ${ageWords(age)}.` : null,
     check: checkOf(data),
-    next: nextOf(data, cutAllowed, names, age),
+    next: next?.words ?? "Next: open it",
+    pad: next?.pad === true,
   };
 }
 

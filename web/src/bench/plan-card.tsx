@@ -1,14 +1,18 @@
 import type { Raw } from "@delaywright/documents";
+import type { ReactNode } from "react";
 import { addressOf } from "../app/router.js";
-import { dayWords } from "../chrome/day.js";
 import { useBrief } from "../compute/index.js";
-import { type Entry, useEntries } from "../store/index.js";
+import { flightsOf } from "../prep/flights.js";
+import { prepWords } from "../prep/prep-words.js";
+import { nextLine, usePrep } from "../prep/use-prep.js";
+import { dayWords } from "../standing/day.js";
+import { type PlanDocuments, usePlanDocuments } from "../standing/plan-documents.js";
+import { weatherAge } from "../standing/weather-age.js";
+import { type Entry, useEntries, useSettings } from "../store/index.js";
 import { AnswerBody, BrokenBody, WaitingBody } from "./card-body.js";
 import { CardMenu } from "./card-menu.js";
-import { brokenWords, cardWords, TO_THE_PAD } from "./card-words.js";
-import { type PlanNames, planNames } from "./plan-names.js";
+import { brokenWords, cardWords } from "./card-words.js";
 import { isExample } from "./start-panel.js";
-import { windAge } from "./wind-age.js";
 
 interface PlanCardProps {
   readonly plan: Entry;
@@ -24,10 +28,16 @@ interface PlanCardProps {
 export function PlanCard({ plan, raw, now, isNext, say }: PlanCardProps) {
   const entries = useEntries();
   const brief = useBrief(plan.path);
-  const names = planNames(raw, entries);
+  const documents = usePlanDocuments(plan.path);
+  const [{ units }] = useSettings();
+  const { state, told, issues } = brief;
+  // a sheet that nobody began is not worked out here
+  const begun = flightsOf(plan.path, entries).length > 0 ? told : null;
+  const prep = usePrep(plan.path, { told: begun, issues, fresh: state === "settled", settling: state !== "settled" });
+  const prepStep = prep === null ? null : nextLine(prep, units);
   const id = `plan-${encodeURIComponent(plan.path)}`;
-  const aside = [dayWords(raw["date"], now) ?? "no day yet", names.field].filter((word) => word !== null).join(", ");
-  const { body, next, wrong } = contentOf();
+  const aside = [dayWords(raw["date"], now) ?? "no day yet", documents?.field?.name].filter(Boolean).join(", ");
+  const { body, next, wrong = false, pad = false } = contentOf();
   return (
     <article className={wrong ? "bench-card broken" : "bench-card"} aria-labelledby={id}>
       <h2>
@@ -37,15 +47,18 @@ export function PlanCard({ plan, raw, now, isNext, say }: PlanCardProps) {
         <small>{aside}</small>
       </h2>
       <p className="bench-made">
-        {madeWords(names)}
+        {madeWords(documents)}
         {isExample(plan) && <b className="bench-example">invented example</b>}
       </p>
       {body}
+      {prep !== null && prep.flight !== null && (
+        <p className="bench-how">
+          Prep: {prepWords(prep)}
+          {prepStep !== null && `; next: ${prepStep.title}`}
+        </p>
+      )}
       <div className="bench-do">
-        <a
-          className={isNext ? "next-act" : "act"}
-          href={addressOf({ page: next === TO_THE_PAD ? "pad" : "plan", path: plan.path })}
-        >
+        <a className={isNext ? "next-act" : "act"} href={addressOf({ page: pad ? "pad" : "plan", path: plan.path })}>
           <span>
             {next}
             <span className="hidden">, {plan.name}</span>
@@ -56,16 +69,21 @@ export function PlanCard({ plan, raw, now, isNext, say }: PlanCardProps) {
     </article>
   );
 
-  function contentOf() {
-    const { state, told, issues, failure } = brief;
+  function contentOf(): {
+    readonly body: ReactNode;
+    readonly next: string;
+    readonly wrong?: boolean;
+    readonly pad?: boolean;
+  } {
+    const { failure } = brief;
     if (state === "wrong") {
       const nameOf = (path: string) => entries.find((entry) => entry.path === path)?.name ?? path;
       const words = brokenWords(plan.path, issues, nameOf);
       return { body: <BrokenBody words={words} />, next: words.next, wrong: !words.onlyMissing };
     }
-    if (told === null) return { body: <WaitingBody failure={failure} />, next: "Next: open it", wrong: false };
-    const age = windAge(raw, now);
-    const words = cardWords(told.data, told.facts.cutAllowed, names, age);
+    if (told === null || documents === null) return { body: <WaitingBody failure={failure} />, next: "Next: open it" };
+    const age = weatherAge(raw, now);
+    const words = cardWords({ documents, told, age, units, prepStep });
     const body = (
       <AnswerBody
         told={told}
@@ -75,13 +93,15 @@ export function PlanCard({ plan, raw, now, isNext, say }: PlanCardProps) {
         failure={failure}
       />
     );
-    return { body, next: words.next, wrong: false };
+    return { body, next: words.next, pad: words.pad };
   }
 }
 
-function madeWords({ rocket, motor, inHand }: PlanNames): string {
-  if (rocket === null && motor === null) return "no rocket and no motor yet";
-  return [rocket ?? "no rocket yet", motor ?? "no motor yet", inHand ?? (motor === null ? null : "none in hand")]
-    .filter((word) => word !== null)
+/** What the plan is made of, by name. */
+function madeWords(documents: PlanDocuments | null): string {
+  const [rocket, motor, inHand] = [documents?.rocket, documents?.motor, documents?.inHand].map((part) => part?.name);
+  if (!rocket && !motor) return "no rocket and no motor yet";
+  return [rocket || "no rocket yet", motor || "no motor yet", inHand || (motor ? "none in hand" : "")]
+    .filter((word) => word !== "")
     .join(", ");
 }

@@ -3,6 +3,7 @@ import type { ReactNode } from "react";
 import { Button } from "react-aria-components";
 import { askUndo } from "../parts/index.js";
 import { useHistory } from "../store/index.js";
+import { SavingLine } from "./saving-line.js";
 
 /** Takes the last change back, for who has no keyboard; it is there once something can be taken back. */
 export function UndoButton() {
@@ -34,6 +35,7 @@ export function PageTop({ title, back, aside, children }: PageTopProps) {
       <div className="page-head">
         <h1>{title}</h1>
         {aside !== undefined && <p>{aside}</p>}
+        <SavingLine />
         <span className="page-push" />
         <span className="page-acts">
           <UndoButton />

@@ -1,3 +1,4 @@
+import type { Watch } from "../store/watched.js";
 import { briefRules, isSettled, planRules, type Rules, windowRules } from "./answers.js";
 import { BriefBox, type BriefMemory } from "./brief-box.js";
 import type { StartCrew } from "./crew.js";
@@ -7,8 +8,8 @@ import { type Every, Foreman } from "./foreman.js";
 import { markChange, markFirstOdds, markSettled } from "./marks.js";
 import type { Ask, FromDesk } from "./protocol.js";
 import { Question } from "./question.js";
-import type { Watch } from "./subject.js";
-import type { Brief, PlanAnswer, Told, WindowAnswer } from "./told.js";
+import { shortlistRules } from "./shortlist-rules.js";
+import type { Brief, PlanAnswer, ShortlistAnswer, Told, WindowAnswer } from "./told.js";
 
 /** What the computer stands on. */
 export interface ComputerOptions {
@@ -74,6 +75,15 @@ export class Computer {
     return this.question("window", path, windowRules).watch;
   }
 
+  shortlist(path: string): Watch<ShortlistAnswer> {
+    return this.question("shortlist", path, shortlistRules).watch;
+  }
+
+  /** Share of a shortlist's motors that are judged; null: none are under way. */
+  shortlistProgress(path: string): Watch<number | null> {
+    return this.question("shortlist", path, shortlistRules).progress;
+  }
+
   /** Ends the workers and forgets the answers. */
   close(): void {
     this.unsubscribe?.();
@@ -85,7 +95,9 @@ export class Computer {
 
   private question<Value>(ask: Ask, plan: string, rules: Rules<Value>): Question<Value> {
     const key = `${ask} ${plan}`;
-    const made = this.questions.get(key) ?? new Question(ask, plan, rules, (question) => this.begin(question));
+    const begin = (question: Question<unknown>) => this.begin(question);
+    const left = (question: Question<unknown>) => this.leave(question);
+    const made = this.questions.get(key) ?? new Question(ask, plan, rules, begin, left);
     this.questions.set(key, made as Question<unknown>);
     return made as Question<Value>;
   }
@@ -124,6 +136,13 @@ export class Computer {
     this.foreman.post({ kind: "drop", job: question.job });
     this.open.delete(question.job);
     question.job = null;
+  }
+
+  /** A shortlist is long work for one page alone: it is dropped with the page, and goes on where it was when one comes back. */
+  private leave(question: Question<unknown>): void {
+    if (question.ask !== "shortlist" || question.job === null) return;
+    this.drop(question);
+    question.stale = true;
   }
 
   private hear(message: FromDesk): void {

@@ -1,3 +1,4 @@
+import { isMotorFile } from "./motor-file.js";
 import type { DeskDocument, ToDesk } from "./protocol.js";
 
 /** A document of the store as far as computing is concerned; its parts are other objects once anything in them changed. */
@@ -18,6 +19,8 @@ export interface Changes {
   readonly paths: ReadonlySet<string>;
   /** A rocket is among them. */
   readonly rockets: boolean;
+  /** A motor is among them. */
+  readonly motors: boolean;
 }
 
 /** Keeps track of what the desk knows, so that only what changed is sent. */
@@ -45,6 +48,7 @@ export class DeskCopy {
       },
       paths: new Set(changed.map(({ path }) => path)),
       rockets: changed.some(({ kind }) => kind === "rocket"),
+      motors: changed.some(({ kind, path }) => kind === "motor" || isMotorFile(path)),
     };
   }
 }

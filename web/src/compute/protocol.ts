@@ -1,6 +1,6 @@
 import type { Issue, Raw } from "@delaywright/documents";
-import type { EnsembleChunk, EnsembleSpec } from "@delaywright/engine";
-import type { PictureData, PlanWindow, Told } from "./told.js";
+import type { Candidate, EnsembleChunk, EnsembleSpec, JudgedMotor, ShortlistSpec } from "@delaywright/engine";
+import type { PictureData, PlanWindow, ShortlistShelf, Told } from "./told.js";
 
 /** A document as the desk keeps it: read, or as the text that could not be. */
 export interface DeskDocument {
@@ -14,9 +14,10 @@ export interface DeskDocument {
 /**
  * What may be asked of a plan.
  *
- * `plan`: the answer in stages, then its pictures; `brief`: the settled answer alone; `window`: odds over wind and tilt.
+ * `plan`: the answer in stages, then its pictures; `brief`: the settled answer alone; `window`: odds over wind and tilt;
+ * `shortlist`: every motor of the library against it.
  */
-export type Ask = "plan" | "window" | "brief";
+export type Ask = "plan" | "window" | "brief" | "shortlist";
 
 /** From the page to the desk: messages are taken in the order they were sent. */
 export type ToDesk =
@@ -40,6 +41,10 @@ export type FromDesk =
   | { readonly kind: "pictures"; readonly job: number; readonly pictures: PictureData }
   /** Null: the motor has no delay. */
   | { readonly kind: "window"; readonly job: number; readonly window: PlanWindow | null }
+  /** Before the rows of a shortlist: what it is asked about. */
+  | { readonly kind: "shelf"; readonly job: number; readonly shelf: ShortlistShelf }
+  /** Motors of a shortlist that were judged since the last such message. */
+  | { readonly kind: "rows"; readonly job: number; readonly rows: readonly JudgedMotor[] }
   | { readonly kind: "done"; readonly job: number }
   /** The job met a defect; nothing follows. */
   | { readonly kind: "failed"; readonly job: number; readonly reason: string };
@@ -49,16 +54,35 @@ export interface Held {
   readonly kind: "held";
 }
 
-/** From the desk to a flyer: an ensemble once, then runs of its draws. A new ensemble drops the runs of older ones. */
+/**
+ * From the desk to a flyer: an ensemble once, then runs of its draws; a new ensemble drops the runs of older ones. Or a motor to
+ * judge whole, by a number that rises; nobody waits for it any more once it, or a later one, is left.
+ */
 export type ToFlyer =
   | { readonly kind: "ensemble"; readonly ensemble: number; readonly spec: EnsembleSpec }
-  | { readonly kind: "run"; readonly ensemble: number; readonly from: number; readonly to: number };
+  | { readonly kind: "run"; readonly ensemble: number; readonly from: number; readonly to: number }
+  | {
+      readonly kind: "motor";
+      readonly number: number;
+      readonly spec: ShortlistSpec;
+      readonly candidate: Candidate;
+    }
+  | { readonly kind: "leave"; readonly number: number };
 
 /** A run that was flown. */
 export interface Flown {
   readonly ensemble: number;
   readonly chunk: EnsembleChunk;
 }
+
+/** A motor that was judged, by its number. */
+export interface JudgedByFlyer {
+  readonly number: number;
+  readonly judged: JudgedMotor;
+}
+
+/** From a flyer to the desk. */
+export type FromFlyer = Flown | JudgedByFlyer;
 
 /** First message to a worker: what it is. The desk gets the other ends of its flyers' ports. */
 export type Hired<Port> = (

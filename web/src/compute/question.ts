@@ -1,7 +1,7 @@
+import { type Watch, Watched } from "../store/watched.js";
 import { isSettled, type JobMessage, type Rules } from "./answers.js";
 import type { Changes } from "./desk-copy.js";
 import type { Ask } from "./protocol.js";
-import { Subject, type Watch } from "./subject.js";
 import type { Told } from "./told.js";
 
 /** One question about one plan, with its newest answer. */
@@ -19,23 +19,35 @@ export class Question<Value> {
   files: ReadonlySet<string> | null = null;
   /** Share of the draws that are flown, 0…1; null: none are under way. */
   readonly progress: Watch<number | null>;
-  private readonly subject: Subject<Value>;
-  private readonly share = new Subject<number | null>(null);
+  private readonly subject: Watched<Value>;
+  private readonly share = new Watched<number | null>(null);
   private readonly rules: Rules<Value>;
 
-  /** @param begin looks for the answer; called when somebody begins to watch what is stale */
-  constructor(ask: Ask, plan: string, rules: Rules<Value>, begin: (question: Question<Value>) => void) {
+  /**
+   * @param begin looks for the answer; called when somebody begins to watch what is stale
+   * @param left called when nobody watches any more
+   */
+  constructor(
+    ask: Ask,
+    plan: string,
+    rules: Rules<Value>,
+    begin: (question: Question<Value>) => void,
+    left: (question: Question<Value>) => void,
+  ) {
     this.ask = ask;
     this.plan = plan;
     this.rules = rules;
-    this.subject = new Subject(rules.first);
+    this.subject = new Watched<Value>(rules.first);
     const subscribe = (listener: () => void): (() => void) => {
-      const end = this.subject.add(listener);
+      const end = this.subject.subscribe(listener);
       if (this.stale && this.job === null) begin(this);
-      return end;
+      return () => {
+        end();
+        if (!this.watched) left(this);
+      };
     };
     this.watch = { get: this.subject.get, subscribe };
-    this.progress = { get: this.share.get, subscribe: (listener) => this.share.add(listener) };
+    this.progress = { get: this.share.get, subscribe: this.share.subscribe };
   }
 
   get watched(): boolean {
@@ -69,8 +81,9 @@ export class Question<Value> {
   }
 
   /** May the answer have changed with the documents? */
-  rests({ paths, rockets }: Changes): boolean {
+  rests({ paths, rockets, motors }: Changes): boolean {
     if (this.files === null) return true;
+    if (motors && this.ask === "shortlist") return true;
     // a shortened element may suit any other rocket
     if (rockets && overCut(this.subject.get() as { readonly told?: Told | null })) return true;
     for (const path of paths) if (this.files.has(path)) return true;

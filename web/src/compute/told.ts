@@ -1,4 +1,4 @@
-import type { DecisionData, FieldZones, Issue } from "@delaywright/documents";
+import type { DecisionData, FieldZones, Issue, MotorShelf, OpenContext } from "@delaywright/documents";
 import type {
   DelayOdds,
   Density,
@@ -6,6 +6,7 @@ import type {
   FlightSampleChunk,
   GroundEllipse,
   HeightFan,
+  JudgedMotor,
   Limits,
   OutlinePoints,
   PlanWindow,
@@ -176,4 +177,34 @@ export interface WindowData {
   readonly holds: readonly (readonly number[])[];
   /** Wind up to which both odds reach their least, by tilt [m/s]; null: in none, not even a calm. */
   readonly edges: readonly (number | null)[];
+}
+
+/** What a shortlist is asked about. */
+export interface ShortlistShelf extends Pick<MotorShelf, "names" | "unread"> {
+  readonly context: OpenContext;
+  readonly limits: Limits;
+  /** The field's, above the pad [m]. */
+  readonly ceiling: number | null;
+  /** Paths of the motors that can be judged. */
+  readonly motors: readonly string[];
+  /** Flights drawn for each of them, from this seed. */
+  readonly draws: number;
+  readonly seed: number;
+  readonly model: "pitching" | "aligned";
+}
+
+/** The motors of the library against a plan, as far as they are judged. */
+export interface ShortlistAnswer {
+  /** `wrong`: the plan has issues, whatever its motor. */
+  readonly state: "waiting" | "ready" | "wrong" | "failed";
+  /** Of the plan's documents as they are now. */
+  readonly issues: readonly Issue[];
+  /** Null: not known yet. */
+  readonly shelf: ShortlistShelf | null;
+  /** By the motor's path. Rows of before stay until they are judged anew. */
+  readonly rows: ReadonlyMap<string, JudgedMotor>;
+  /** Motors that are still to be judged against the documents as they are now. */
+  readonly waiting: ReadonlySet<string>;
+  /** What went wrong with the computing, in words. */
+  readonly failure: string | null;
 }

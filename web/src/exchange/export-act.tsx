@@ -1,5 +1,5 @@
 import { Button } from "react-aria-components";
-import { dayOf } from "../chrome/day.js";
+import { dayOf } from "../standing/day.js";
 import { useSettings } from "../store/index.js";
 import { exportBench } from "./export-bench.js";
 

@@ -4,6 +4,7 @@ import { joinField, leadsTo } from "../parts/field-path.js";
 import {
   ChoiceField,
   ColumnsField,
+  DayField,
   DocumentField,
   More,
   NumberField,
@@ -93,6 +94,7 @@ function FieldControl({ path, base, part }: OnePartProps<FieldPart>) {
     case "reference":
       return <DocumentField {...props} />;
     default:
+      if (part.day === true) return <DayField {...props} />;
       return part.kinds === undefined ? <TextField {...props} /> : <DocumentField {...props} />;
   }
 }

@@ -9,6 +9,7 @@ import {
   MotorInHandForm,
   PlanBallastForm,
   PlanChoiceForm,
+  PlanDayForm,
   PlanGuideForm,
   PlanHeadForm,
   PlanLimitsForm,
@@ -37,6 +38,7 @@ function keep(path: string, raw: Raw, drafts: Readonly<Record<string, string>> =
 }
 
 const planForms = [
+  PlanDayForm,
   PlanHeadForm,
   PlanWeatherForm,
   PlanGuideForm,
@@ -116,6 +118,18 @@ describe("forms", () => {
     const page = renderToString(<RocketForm path="d.rocket.json" />);
     expect(page).toContain('value="75 mm"');
     expect(page).toMatch(/= 2\.953 in/);
+  });
+
+  test("show a day as it was typed, its day of the week beside it, and what is wrong with one", () => {
+    const plan = { kind: "plan", version: 1, name: "Demo", date: "2026-05-02" };
+    keep("e.plan.json", plan);
+    expect(renderToString(<PlanDayForm path="e.plan.json" />)).toMatch(/value="2026-05-02".*Saturday 2 May/s);
+    keep("f.plan.json", plan, { date: "2 May" });
+    const page = renderToString(<PlanDayForm path="f.plan.json" />);
+    expect(page).toContain('value="2 May"');
+    expect(page).toContain("a day as year-month-day is accepted");
+    expect(page).toMatch(/Write 2026-05-02\..* The last right value counts: 2026-05-02\./s);
+    expect(page).not.toContain("Saturday");
   });
 
   test("show nothing for a document that is gone", () => {

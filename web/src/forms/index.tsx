@@ -5,6 +5,7 @@ import {
   flyerParts,
   planBallastParts,
   planChoiceParts,
+  planDayParts,
   planGuideParts,
   planHeadParts,
   planLimitsParts,
@@ -47,7 +48,12 @@ export function FlyerForm(props: FormProps) {
   return <DocumentForm {...props} parts={flyerParts} />;
 }
 
-/** What a plan is made of: name, day, rocket, motor, tool, field. */
+/** The day of a plan. */
+export function PlanDayForm(props: FormProps) {
+  return <PlanPartForm {...props} parts={planDayParts} />;
+}
+
+/** Name, flyer and notes of a plan; its documents are chosen at the head of their sections. */
 export function PlanHeadForm(props: FormProps) {
   return <PlanPartForm {...props} parts={planHeadParts} />;
 }

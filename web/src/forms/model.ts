@@ -18,6 +18,7 @@ export interface FieldPart {
   readonly percent?: boolean;
   readonly wind?: boolean;
   readonly long?: boolean;
+  /** A text that is a day. */
   readonly day?: boolean;
   /** Kinds of documents that fit. */
   readonly kinds?: readonly Kind[];

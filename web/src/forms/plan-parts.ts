@@ -146,14 +146,12 @@ export const planBallastParts: readonly FormPart[] = [
   field("ballast.at", "Fixed at", { aside: "from the tip" }),
 ];
 
-/** What the plan is made of. */
+/** When it is flown. */
+export const planDayParts: readonly FormPart[] = [field("date", "Day of the flight", { day: true })];
+
+/** What the plan is called, who flies, and what is worth remembering. */
 export const planHeadParts: readonly FormPart[] = [
   field("name", "Name"),
-  field("date", "Day of the flight", { day: true }),
-  field("rocket", "Rocket"),
-  field("motor", "Motor"),
-  field("tool", "Cutting tool", { leftOut: "none: no cut is planned" }),
-  field("field", "Field", { leftOut: "none: sea level, 45 deg" }),
   field("flyer", "Flyer", { kinds: ["flyer"] }),
   field("note", "Notes", { long: true }),
 ];

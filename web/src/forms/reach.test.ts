@@ -8,6 +8,7 @@ import {
   flyerParts,
   planBallastParts,
   planChoiceParts,
+  planDayParts,
   planGuideParts,
   planHeadParts,
   planLimitsParts,
@@ -41,6 +42,7 @@ function leavesOf(schema: unknown, path: string, references: readonly string[]):
 }
 
 const plan = [
+  planDayParts,
   planHeadParts,
   planWeatherParts,
   planGuideParts,
@@ -53,6 +55,8 @@ const plan = [
 /** What every document starts with; `blankDocument()` writes it. */
 const always = ["$schema", "kind", "version"];
 const leftOut: Readonly<Record<string, readonly string[]>> = {
+  // each is chosen at the head of its section
+  plan: ["rocket", "motor", "tool", "field"],
   // readings are recorded where the cut is shown, and only ever added
   "motor-in-hand": ["when", "before", "after", "end", "spacers[]", "note"].map((key) => `readings[].${key}`),
 };
@@ -63,7 +67,7 @@ const forms: readonly (readonly [Kind, readonly FormPart[], number])[] = [
   ["motor-in-hand", [...motorInHandParts, ...headParts], 7],
   ["tool", [...toolParts, ...headParts], 12],
   ["field", [...fieldParts, ...headParts], 22],
-  ["plan", plan, 55],
+  ["plan", plan, 51],
   ["flyer", [...flyerParts, ...headParts], 4],
 ];
 

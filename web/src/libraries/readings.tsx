@@ -1,6 +1,6 @@
 import type { Raw } from "@delaywright/documents";
 import { addressOf } from "../app/router.js";
-import { momentWords } from "../chrome/day.js";
+import { momentWords } from "../standing/day.js";
 
 function text(value: unknown): string {
   return typeof value === "string" && value !== "" ? value : "–";

@@ -10,6 +10,7 @@ import { useNow } from "../standing/use-now.js";
 import { wantsReading, weatherAge } from "../standing/weather-age.js";
 import { useSettings } from "../store/index.js";
 import { PadFoot } from "./pad-foot.js";
+import { PadPrep } from "./pad-prep.js";
 import { PadWind } from "./pad-wind.js";
 import { padWords } from "./pad-words.js";
 import { useSunlight } from "./use-sunlight.js";
@@ -84,6 +85,7 @@ function Pad({ path, documents }: { readonly path: string; readonly documents: P
       <section className="pad-lands" aria-label="Where it lands">
         <PadMap {...landingProps(told.facts, pictures)} units={units} state={state} />
       </section>
+      <PadPrep plan={documents.plan} answer={answer} units={units} />
       <PadFoot words={words} plan={documents.plan} awake={awake} problems={answer.issues.length} fresh={answer.fresh} />
     </main>
   );

@@ -1,11 +1,10 @@
-import { type FieldPath, stepsOf } from "@delaywright/documents";
+import { stepsOf } from "@delaywright/documents";
+import { put, valueAt as valueAtSteps } from "../store/field.js";
+
+export { isKeyed } from "../store/field.js";
 
 /** An object of a document, as typed. */
 export type Keyed = Readonly<Record<string, unknown>>;
-
-export function isKeyed(value: unknown): value is Keyed {
-  return typeof value === "object" && value !== null && !Array.isArray(value);
-}
 
 /**
  * Joins a path and what follows it.
@@ -30,12 +29,8 @@ export function lastKeyOf(field: string): string {
 
 /** What stands at a path; undefined where there is nothing. */
 export function valueAt(value: unknown, field: string): unknown {
-  let here = value;
-  for (const step of stepsOf(field) ?? []) {
-    if (typeof here !== "object" || here === null || !Object.hasOwn(here, step)) return undefined;
-    here = (here as Record<string | number, unknown>)[step];
-  }
-  return here;
+  const steps = stepsOf(field);
+  return steps === undefined ? undefined : valueAtSteps(value, steps);
 }
 
 /**
@@ -44,22 +39,8 @@ export function valueAt(value: unknown, field: string): unknown {
  * @param next undefined removes the key, and the row of a list
  */
 export function withValue<Whole>(value: Whole, field: string, next: unknown): Whole {
-  return put(value, stepsOf(field) ?? [], next) as Whole;
-}
-
-function put(value: unknown, [step, ...rest]: FieldPath, next: unknown): unknown {
-  if (step === undefined) return next;
-  if (typeof step === "number") {
-    const list: unknown[] = Array.isArray(value) ? [...value] : [];
-    if (rest.length === 0 && next === undefined) list.splice(step, 1);
-    else list[step] = put(list[step], rest, next);
-    return list;
-  }
-  const whole: Record<string, unknown> = isKeyed(value) ? { ...value } : {};
-  const inner = put(whole[step], rest, next);
-  if (inner === undefined) delete whole[step];
-  else whole[step] = inner;
-  return whole;
+  const steps = stepsOf(field);
+  return steps === undefined ? value : (put(value, steps, next) as Whole);
 }
 
 /** Whether one path is the other, or leads to it. */

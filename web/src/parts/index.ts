@@ -2,6 +2,7 @@ export { blankDocument } from "./blank-document.js";
 export { Alternatives, ChoiceField } from "./choice-field.js";
 export { ColumnsField } from "./columns-field.js";
 export { ConfirmDialog } from "./confirm-dialog.js";
+export { DayField } from "./day-field.js";
 export { addressOfDocument } from "./document-address.js";
 export { DocumentField, wordOfKind } from "./document-field.js";
 export { REVEAL, revealField } from "./field-id.js";

@@ -4,6 +4,7 @@ import "./print-alone.css";
 export function printAlone(part: Element | null): void {
   if (part === null) return;
   const root = document.documentElement;
+  for (const each of root.querySelectorAll("[data-print-alone]")) each.removeAttribute("data-print-alone");
   root.setAttribute("data-print", "part");
   part.setAttribute("data-print-alone", "");
   const after = (): void => {

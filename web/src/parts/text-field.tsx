@@ -7,13 +7,11 @@ import { useField } from "./use-field.js";
 export interface TextFieldProps extends FieldProps {
   /** Several lines. */
   readonly long?: boolean | undefined;
-  /** A day, chosen from a calendar. */
-  readonly day?: boolean | undefined;
 }
 
 /** A text. */
 export function TextField(props: TextFieldProps) {
-  const { path, field, label, aside, hint, required = false, along, long = false, day = false } = props;
+  const { path, field, label, aside, hint, required = false, along, long = false } = props;
   const state = useField(path, field, label, along);
   const shown = state.draft ?? (typeof state.value === "string" ? state.value : "");
   const needed = state.needed || (required && shown === "");
@@ -27,7 +25,6 @@ export function TextField(props: TextFieldProps) {
       isRequired={needed}
       validationBehavior="aria"
       autoComplete="off"
-      {...(day ? { type: "date" as const } : {})}
     >
       <Label>{label}</Label>
       {long ? <TextArea className="field-control" /> : <Input className="field-control" />}

@@ -19,18 +19,28 @@ export interface HeightLabel {
   readonly looks: readonly string[];
 }
 
-export interface HeightLabelInputs {
+/** Flights as heights over time. */
+export interface HeightFigures {
+  /** Bands up to the last opening and from there down to the ground; null without spread. */
   readonly climb: FanColumns | null;
   readonly descent: FanColumns | null;
+  /** One mark each; empty where nothing opens. */
   readonly openings: OpeningColumns;
+  /** The nominal flight, opened, and the same if nothing opens. */
   readonly nominal: OpenedColumns;
   readonly unopened: FlownColumns;
   readonly burnout: { readonly time: number; readonly height: number } | null;
+  /** Height of the top [m] and when the nominal flight reaches it [s]; null where it never leaves the guide. */
   readonly top: { readonly p05: number; readonly p50: number; readonly p95: number; readonly time: number } | null;
+  /** Above the pad [m]; null without one. */
   readonly ceiling: number | null;
-  readonly ceilingShown: boolean;
+  /** Least height of an opening [m]. */
   readonly floor: number;
   readonly units: UnitSystem;
+}
+
+export interface HeightLabelInputs extends HeightFigures {
+  readonly ceilingShown: boolean;
   readonly panels: readonly Panel[];
   readonly y: Scale;
   readonly base: number;

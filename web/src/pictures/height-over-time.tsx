@@ -2,7 +2,7 @@ import type { UnitSystem } from "@delaywright/documents";
 import type { ReactNode } from "react";
 import { amount, SPACE, secondsWords } from "./figures.js";
 import { outcomes } from "./hatches.js";
-import { heightLabels } from "./height-labels.js";
+import { type HeightFigures, heightLabels } from "./height-labels.js";
 import {
   type FanColumns,
   type FlownColumns,
@@ -19,23 +19,7 @@ import { type Drawing, Picture, type PictureRoom } from "./picture.js";
 import { bandPath, isFigure, linePath, type Point, type Scale, scaleOf, ticksOf } from "./scale.js";
 import "./height-over-time.css";
 
-export interface HeightOverTimeProps {
-  /** Bands up to the last opening and from there down to the ground; null without spread. */
-  readonly climb: FanColumns | null;
-  readonly descent: FanColumns | null;
-  /** One mark each; empty where nothing opens. */
-  readonly openings: OpeningColumns;
-  /** The nominal flight, opened, and the same if nothing opens. */
-  readonly nominal: OpenedColumns;
-  readonly unopened: FlownColumns;
-  readonly burnout: { readonly time: number; readonly height: number } | null;
-  /** Height of the top [m] and when the nominal flight reaches it [s]; null where it never leaves the guide. */
-  readonly top: { readonly p05: number; readonly p50: number; readonly p95: number; readonly time: number } | null;
-  /** Above the pad [m]; null without one. */
-  readonly ceiling: number | null;
-  /** Least height of an opening [m]. */
-  readonly floor: number;
-  readonly units: UnitSystem;
+export interface HeightOverTimeProps extends HeightFigures {
   readonly state: "settling" | "settled" | "stale";
 }
 

@@ -1,16 +1,19 @@
-import { glued, holdsPercent, percent, type UnitSystem, upperFirst } from "@delaywright/documents";
+import { backUpNote, glued, holdsPercent, type Issue, percent, type UnitSystem } from "@delaywright/documents";
 import { Button } from "react-aria-components";
 import { type PlanAnswer, type Told, useProgress } from "../compute/index.js";
 import { OddsFigure, revealField } from "../parts/index.js";
 import { Strip } from "../pictures/strip.js";
+import { type NextAct, sectionOfIssue, wordOfField } from "../standing/next-act.js";
 import { badWords } from "../standing/outcome-words.js";
 import type { PlanDocuments } from "../standing/plan-documents.js";
 import { targetOf } from "../standing/target.js";
 import { ageWords, type WeatherAge } from "../standing/weather-age.js";
 import { useListing } from "../store/index.js";
-import { answerHeadline, checksWords, openingLines } from "./answer-words.js";
+import { answerHeadline, checksWords, issueWords, openingLines } from "./answer-words.js";
 import { follow, goToSection } from "./follow.js";
-import { type NextAct, sectionOfIssue, wordOfField } from "./next-act.js";
+
+/** Most issues that stand in the bar; each section tells its own. */
+const MOST_ISSUES = 3;
 
 interface AnswerBarProps {
   readonly answer: PlanAnswer;
@@ -50,22 +53,30 @@ function NotYet({ answer, documents }: AnswerBarProps) {
         <p>{failure ?? (issues.length > 0 ? missingWords(issues.length) : "flying the first draws")}</p>
       </div>
       <ul className="plan-missing">
-        {issues.slice(0, 3).map((issue) => (
-          <li key={`${issue.file} ${issue.path} ${issue.code}`}>
-            <Button
-              className="plan-link"
-              onPress={() => {
-                goToSection(sectionOfIssue(issue, documents));
-                revealField(issue.file, issue.path);
-              }}
-            >
-              {issue.path === "" ? issue.accepted : upperFirst(wordOfField(issue.path))}:{" "}
-              {issue.code === "missing" ? "missing" : `found ${issue.found}`}
-            </Button>
-          </li>
+        {issues.slice(0, MOST_ISSUES).map((issue) => (
+          <IssueLine key={`${issue.file} ${issue.path} ${issue.code}`} issue={issue} documents={documents} />
         ))}
       </ul>
     </>
+  );
+}
+
+/** What is wrong and where, leading there, and what would be right. */
+function IssueLine({ issue, documents }: Pick<AnswerBarProps, "documents"> & { readonly issue: Issue }) {
+  const { wrong, right } = issueWords(issue);
+  return (
+    <li>
+      <Button
+        className="plan-link"
+        onPress={() => {
+          goToSection(sectionOfIssue(issue, documents));
+          revealField(issue.file, issue.path);
+        }}
+      >
+        {wrong}
+        <small>{right}</small>
+      </Button>
+    </li>
   );
 }
 
@@ -75,9 +86,11 @@ function missingWords(count: number): string {
 
 function Figures({ answer, told, documents, age, units }: AnswerBarProps & { readonly told: Told }) {
   const { data } = told;
-  const { lead, detail } = answerHeadline(data);
+  const { lead, detail } = answerHeadline(data, units);
   const target = targetOf(data);
   const opening = target === null ? null : openingLines(target, units);
+  const backUp = target === null ? null : backUpNote(target);
+  const clean = backUp?.alone ?? "clean";
   const checks = checksWords(data);
   const { settling } = answer;
   return (
@@ -99,12 +112,16 @@ function Figures({ answer, told, documents, age, units }: AnswerBarProps & { rea
                 odds={target.odds.clean}
                 error={target.odds.error / 3}
                 draws={told.draws}
-                of="clean"
+                of={clean}
                 settling={settling}
               />{" "}
-              <small>clean{age?.stale === true ? ` at ${age.taken}` : ""}</small>
+              <small>
+                {clean}
+                {age?.stale === true ? ` at ${age.taken}` : ""}
+              </small>
             </p>
             <Strip odds={target.odds} stale={age?.stale === true} />
+            {backUp !== null && <p className="quiet plan-back-up">{backUp.firesFirst}</p>}
             <p className="quiet plan-outcomes">{badWords(target.odds)}</p>
           </>
         )}
@@ -115,7 +132,7 @@ function Figures({ answer, told, documents, age, units }: AnswerBarProps & { rea
         ) : (
           <>
             <p>
-              9 in 10 open below <b>{opening.below}</b>
+              {backUp === null ? "9 in 10 open" : "Alone, 9 in 10 open"} below <b>{opening.below}</b>
             </p>
             <p>
               <span className="plan-again">9 in 10 open </span>above <b>{opening.above}</b>
@@ -140,7 +157,7 @@ function Figures({ answer, told, documents, age, units }: AnswerBarProps & { rea
       <p className="hidden" role="status">
         {settling
           ? ""
-          : `${lead}. ${detail}. ${target === null ? "" : `${percent(target.odds.clean)} clean.`} ${checks.head}.`}
+          : `${lead}. ${detail}. ${target === null ? "" : `${percent(target.odds.clean)} ${clean}${backUp === null ? "" : `, ${backUp.firesFirst}`}.`} ${checks.head}.`}
       </p>
     </>
   );

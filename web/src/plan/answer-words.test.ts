@@ -1,21 +1,22 @@
 import { describe, expect, test } from "vitest";
 import { inventedSetting, inventedTold } from "../standing/invented.js";
 import { badWords } from "../standing/outcome-words.js";
-import { above, answerHeadline, below, checksWords, openingLines } from "./answer-words.js";
+import { answerHeadline, checksWords, issueWords, openingLines } from "./answer-words.js";
 
 const plain = (text: string): string => text.replace(/\s/gu, " ");
 
 describe("answerHeadline()", () => {
   test("says what to cut, as the command line does", () => {
-    const { lead, detail } = answerHeadline(inventedTold().data);
+    const { lead, detail } = answerHeadline(inventedTold().data, "metric");
     expect(plain(lead)).toBe("Cut to 9 s");
     expect(plain(detail)).toBe("take 5 s out, end A with the ring, 4.0 mm (5/32 in)");
+    expect(plain(answerHeadline(inventedTold().data, "imperial").detail)).toMatch(/, 5\/32 in \(4.0 mm\)$/);
   });
 
   test("says what an over-cut motor is now, and that a plugged one has no delay", () => {
-    const over = answerHeadline(inventedTold({ data: { overCut: { delay: 8.3 } } }).data);
+    const over = answerHeadline(inventedTold({ data: { overCut: { delay: 8.3 } } }).data, "metric");
     expect(plain(over.lead)).toBe("Now 8.3 s");
-    expect(answerHeadline(inventedTold({ data: { toCut: null } }).data).lead).toBe("No delay");
+    expect(answerHeadline(inventedTold({ data: { toCut: null } }).data, "metric").lead).toBe("No delay");
   });
 });
 
@@ -24,15 +25,37 @@ describe("openingLines()", () => {
     const lines = openingLines(inventedSetting(), "metric");
     expect(plain(lines?.below ?? "")).toBe("19 m/s");
     expect(plain(lines?.above ?? "")).toBe("565 m");
-    expect(plain(below(18, "metric"))).toBe("18 m/s");
     // 18.2 m/s is 59.71 ft/s, 565.7 m is 1855.97 ft
-    expect(plain(below(18.2, "imperial"))).toBe("60 ft/s");
-    expect(plain(above(565.7, "imperial"))).toBe("1855 ft");
+    const imperial = openingLines(inventedSetting(), "imperial");
+    expect(plain(imperial?.below ?? "")).toBe("60 ft/s");
+    expect(plain(imperial?.above ?? "")).toBe("1855 ft");
   });
 
   test("is null where every flight lands before it opens", () => {
     const none = { p05: null, p50: null, p90: null, p95: null };
     expect(openingLines(inventedSetting({ openingSpeed: none }), "metric")).toBeNull();
+  });
+});
+
+describe("issueWords()", () => {
+  const issue = {
+    file: "r.rocket.json",
+    path: "fins[0].root",
+    accepted: "a length with its unit",
+    example: '"180 mm"',
+  };
+
+  test("says where, what was found, what is accepted, and an example", () => {
+    expect(issueWords({ ...issue, code: "missing", found: "nothing" })).toEqual({
+      wrong: "Fins 1, root: missing",
+      right: 'A length with its unit is accepted, for example "180 mm".',
+    });
+    expect(issueWords({ ...issue, code: "unit-missing", found: '"180"' }).wrong).toBe(
+      'Fins 1, root: the unit is missing: "180" found',
+    );
+    expect(issueWords({ ...issue, path: "", code: "file-missing", found: "nothing" }).wrong).toMatch(
+      /^The document: there is no such file/,
+    );
   });
 });
 

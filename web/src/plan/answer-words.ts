@@ -1,33 +1,27 @@
 import {
-  amountIn,
+  aboveWords,
+  acceptedWords,
+  belowWords,
   checkCounts,
   checkLine,
   type DecisionData,
   delayWords,
+  foundWords,
   type Headline,
   headline,
+  type Issue,
   noDelayWords,
   type SettingData,
   timingWords,
   type UnitSystem,
+  upperFirst,
 } from "@delaywright/documents";
+import { wordOfField } from "../standing/next-act.js";
 
 /** The answer in large letters and its second line. */
-export function answerHeadline(data: DecisionData): Pick<Headline, "lead" | "detail"> {
+export function answerHeadline(data: DecisionData, units: UnitSystem): Pick<Headline, "lead" | "detail"> {
   if (data.overCut !== null) return { lead: `Now ${delayWords(data.overCut.delay)}`, detail: "cut deeper than meant" };
-  return headline(data) ?? { lead: "No delay", detail: noDelayWords };
-}
-
-/** A limit that figures stay below, rounded up so that it stays true. */
-export function below(value: number, units: UnitSystem): string {
-  const step = units === "metric" ? 1 : 0.3048;
-  return amountIn(Math.ceil(value / step - 1e-9) * step, "speed", units, 0);
-}
-
-/** A height that figures stay above, rounded down so that it stays true. */
-export function above(value: number, units: UnitSystem): string {
-  const step = units === "metric" ? 1 : 0.3048;
-  return amountIn(Math.floor(value / step + 1e-9) * step, "distance", units);
+  return headline(data, units) ?? { lead: "No delay", detail: noDelayWords };
 }
 
 /** How a setting opens, in three short lines; null where every flight lands before it opens. */
@@ -42,8 +36,8 @@ export function openingLines(setting: SettingData, units: UnitSystem): OpeningLi
   if (openingSpeed.p90 === null || openingHeight.p10 === null) return null;
   if (secondsFromApogee.p05 === null || secondsFromApogee.p95 === null) return null;
   return {
-    below: below(openingSpeed.p90, units),
-    above: above(openingHeight.p10, units),
+    below: belowWords(openingSpeed.p90, units),
+    above: aboveWords(openingHeight.p10, units),
     when: timingWords(secondsFromApogee.p05, secondsFromApogee.p95),
   };
 }
@@ -81,4 +75,18 @@ export function checksWords({ checks }: DecisionData): ChecksWords {
     first: checkLine(first).name,
     rest: `${within} within, ${others}${without}`,
   };
+}
+
+/** What is wrong in a field, and what would be right. */
+export interface IssueWords {
+  /** `Fins 1, root: missing`, `Fins 1, root: the unit is missing: "180" found`. */
+  readonly wrong: string;
+  /** `A length with its unit is accepted, for example "180 mm".` */
+  readonly right: string;
+}
+
+/** One issue where no field stands beside it. */
+export function issueWords(issue: Issue): IssueWords {
+  const found = issue.code === "missing" ? "missing" : foundWords(issue);
+  return { wrong: `${upperFirst(wordOfField(issue.path))}: ${found}`, right: `${upperFirst(acceptedWords(issue))}.` };
 }

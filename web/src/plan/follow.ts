@@ -1,6 +1,6 @@
 import { go } from "../app/router.js";
 import { REVEAL, revealField } from "../parts/index.js";
-import type { NextAct, SectionId } from "./next-act.js";
+import type { NextAct, SectionId } from "../standing/next-act.js";
 
 /** Goes to a section of the sheet: unfolds it on a phone and puts the reader there. */
 export function goToSection(id: SectionId): void {

@@ -1,7 +1,7 @@
 import { memo } from "react";
 import { Button, Menu, MenuItem, MenuTrigger, Popover } from "react-aria-components";
+import type { NextAct, SectionId } from "../standing/next-act.js";
 import { follow, goToSection } from "./follow.js";
-import type { NextAct, SectionId } from "./next-act.js";
 import type { SectionState } from "./section-state.js";
 
 interface FootBarProps {

@@ -2,7 +2,7 @@ import { memo } from "react";
 import { Button, ToggleButton, ToggleButtonGroup } from "react-aria-components";
 import { addressOf } from "../app/router.js";
 import { askRedo, askUndo } from "../parts/index.js";
-import { timeOfDay } from "../standing/weather-age.js";
+import { timeOfDay } from "../standing/day.js";
 import { type Settings, useHistory, useSaving, useSettings } from "../store/index.js";
 import { SheetMenu } from "./sheet-menu.js";
 

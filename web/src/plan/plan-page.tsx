@@ -4,13 +4,14 @@ import { memo, useDeferredValue, useMemo } from "react";
 import { addressOf } from "../app/router.js";
 import { usePlanAnswer } from "../compute/index.js";
 import { IssueList, useSame } from "../parts/index.js";
+import { nextLine, usePrep } from "../prep/use-prep.js";
+import { nextAct } from "../standing/next-act.js";
 import { type PlanDocuments, usePlanDocuments } from "../standing/plan-documents.js";
 import { useNow } from "../standing/use-now.js";
 import { weatherAge } from "../standing/weather-age.js";
 import { useEntry, useSettings } from "../store/index.js";
 import { AnswerBar } from "./answer-bar.js";
 import { FootBar } from "./foot-bar.js";
-import { nextAct } from "./next-act.js";
 import { PlanHeader } from "./plan-header.js";
 import { Rail } from "./rail.js";
 import { sectionStates } from "./section-state.js";
@@ -34,8 +35,10 @@ function PlanSheet({ path, documents }: { readonly path: string; readonly docume
   const now = useNow(LOOK_EVERY);
   const { issues, told, settling } = answer;
   const age = useSame(documents.plan.raw === null ? null : weatherAge(documents.plan.raw, now));
-  const next = useSame(nextAct({ documents, issues, told, age }));
-  const states = useSame(sectionStates({ documents, issues, told, age, next, units }));
+  const prep = usePrep(path, answer);
+  const prepStep = prep === null ? null : nextLine(prep, units);
+  const next = useSame(nextAct({ documents, issues, told, age, prepStep }));
+  const states = useSame(sectionStates({ documents, issues, told, age, next, units, prep }));
   const all = useMemo(
     () => ({ documents, answer, age, next, states, units }),
     [documents, answer, age, next, states, units],

@@ -26,6 +26,8 @@ describe("sectionStates()", () => {
       cut: "open: no motor in hand, not cut yet",
       packing: "open: not known yet",
       checks: "full: all within",
+      prep: "open: not known yet",
+      card: "full: ready to print",
     });
   });
 
@@ -42,6 +44,11 @@ describe("sectionStates()", () => {
     const age = { taken: "10:40", minutes: 74, stale: true };
     expect(states({ age })["field"]).toBe("part: wind 2 m/s, 74 min ago");
     expect(states({ documents: inventedDocuments() })["field"]).toBe("part: no wind given");
+  });
+
+  test("says of a charge behind electronics that it opens clean alone", () => {
+    const told = inventedTold({ data: { settings: [inventedSetting({ firesFirst: 0.02 })] } });
+    expect(states({ told })["delay"]).toBe("full: 9 s, 93 % clean alone");
   });
 
   test("tells a cut from an over-cut", () => {

@@ -1,5 +1,6 @@
 import {
   amountIn,
+  backUpNote,
   checkCounts,
   delayWords,
   type Issue,
@@ -9,10 +10,10 @@ import {
 } from "@delaywright/documents";
 import type { Told } from "../compute/index.js";
 import type { FoldMark } from "../parts/index.js";
+import { type NextAct, type SectionId, sectionIds, sectionOfIssue } from "../standing/next-act.js";
 import type { PlanDocuments } from "../standing/plan-documents.js";
 import { targetOf } from "../standing/target.js";
 import { ageWords, type WeatherAge } from "../standing/weather-age.js";
-import { type NextAct, type SectionId, sectionIds, sectionOfIssue } from "./next-act.js";
 
 /** A section in the rail: how far it has come, and its second line. */
 export interface SectionState {
@@ -60,7 +61,8 @@ function delayLine({ told }: SheetStanding): Line {
   if (told === null) return open("not known yet");
   const target = targetOf(told.data);
   if (target === null) return full("no delay");
-  return full(`${delayWords(target.delay)}, ${percent(target.odds.clean)} clean`);
+  const clean = backUpNote(target)?.alone ?? "clean";
+  return full(`${delayWords(target.delay)}, ${percent(target.odds.clean)} ${clean}`);
 }
 
 function cutLine({ told, documents }: SheetStanding): Line {

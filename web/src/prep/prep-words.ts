@@ -1,6 +1,6 @@
 import type { PrepLine } from "@delaywright/documents";
 import type { PrepPhase, PrepState } from "@delaywright/engine";
-import { timeOfDay } from "../standing/weather-age.js";
+import { timeOfDay } from "../standing/day.js";
 import type { Prep } from "./use-prep.js";
 
 /** Initials and time of a signature, in the device's own time: `AB 10:12`. */

@@ -1,4 +1,5 @@
 import type { Raw } from "@delaywright/documents";
+import { dayOf, timeOfDay } from "./day.js";
 
 /** A reading of the weather this old must be read again before it counts [min]. Own default, no source. */
 export const STALE_AFTER = 60;
@@ -10,17 +11,6 @@ export interface WeatherAge {
   /** Minutes since then, on the plan's own day; null on any other day. */
   readonly minutes: number | null;
   readonly stale: boolean;
-}
-
-/** A day as documents write it, in the device's own time. */
-export function dayOf(date: Date): string {
-  const two = (value: number): string => String(value).padStart(2, "0");
-  return `${date.getFullYear()}-${two(date.getMonth() + 1)}-${two(date.getDate())}`;
-}
-
-/** A time of day as documents write it. */
-export function timeOfDay(date: Date): string {
-  return `${String(date.getHours()).padStart(2, "0")}:${String(date.getMinutes()).padStart(2, "0")}`;
 }
 
 /**

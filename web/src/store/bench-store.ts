@@ -24,6 +24,7 @@ import {
 } from "./exchange.js";
 import { writeField } from "./field.js";
 import { type Contents, History, type UndoResult } from "./history.js";
+import { browserJournal, type Journal } from "./journal.js";
 import { Keeper } from "./keeper.js";
 import { contentOf, editedContent, makeEntry } from "./make-entry.js";
 import { Memory } from "./memory.js";
@@ -38,6 +39,7 @@ export interface BenchStoreOptions {
   readonly name?: string;
   readonly now?: () => number;
   readonly mirror?: Mirror | null;
+  readonly journal?: Journal | null;
   /** How long an old tab may keep the database from being opened [ms]. */
   readonly patience?: number;
 }
@@ -69,6 +71,7 @@ export class BenchStore {
 
   constructor(options: BenchStoreOptions = {}) {
     const { name = DATABASE, now = Date.now, mirror = browserMirror(), patience = PATIENCE } = options;
+    const { journal = browserJournal(name) } = options;
     this.now = now;
     this.steps = new Watched(this.history.last);
     this.keeper = new Keeper({
@@ -76,6 +79,7 @@ export class BenchStore {
       memory: this.memory,
       now,
       patience,
+      journal,
       moved: (path) => {
         this.history.forget(path);
         this.steps.set(this.history.last);

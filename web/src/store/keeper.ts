@@ -2,6 +2,7 @@ import { type Committed, commit, type Pending } from "./commit.js";
 import { Connection, type Opened } from "./connection.js";
 import type { Database } from "./database.js";
 import type { Entry } from "./entry.js";
+import type { Journal, Unwritten } from "./journal.js";
 import { makeEntry } from "./make-entry.js";
 import type { Memory } from "./memory.js";
 import { rebased, unchanged } from "./merge.js";
@@ -16,6 +17,8 @@ export interface KeeperOptions {
   readonly memory: Memory;
   readonly now: () => number;
   readonly patience: number;
+  /** Null: none can be kept. */
+  readonly journal: Journal | null;
   /** A document had to get another path, since another tab made one under the same. */
   readonly moved: (from: string) => void;
   /** Another tab changed the settings. */
@@ -57,7 +60,11 @@ export class Keeper {
 
   /** Opens the database and reads everything. Resolves to null where it cannot be opened. */
   start(): Promise<Database | null> {
-    return this.job(() => this.connect());
+    return this.job(async () => {
+      const database = await this.connect();
+      if (database !== null) await this.recover();
+      return database;
+    });
   }
 
   /** Something at these paths was changed here. */
@@ -67,6 +74,7 @@ export class Keeper {
       const entry = this.options.memory.get(path);
       if (given && entry !== undefined) this.given.add(entry);
     }
+    this.note();
     return this.write();
   }
 
@@ -105,6 +113,7 @@ export class Keeper {
   }
 
   close(): void {
+    this.options.journal?.close();
     this.tabs.close();
     this.connection.close();
   }
@@ -139,6 +148,44 @@ export class Keeper {
     }
   }
 
+  private pending(): Pending[] {
+    return [...this.unsaved].map((path) => ({
+      path,
+      base: this.seen.get(path),
+      ours: this.options.memory.get(path),
+    }));
+  }
+
+  /** Notes what is not written, in case the page is ended before it is. */
+  private note(): void {
+    this.options.journal?.keep(this.pending().filter(({ ours }) => ours === undefined || !this.given.has(ours)));
+  }
+
+  /** Makes again what a page that was ended had changed and not written. */
+  private async recover(): Promise<void> {
+    const { journal, memory } = this.options;
+    if (journal === null) return;
+    const { unwritten, forget } = await journal.left();
+    const changes = unwritten.filter((each) => !this.holds(each));
+    memory.set(new Map(changes.map((each) => [each.path, this.again(each)])));
+    if (changes.length > 0) void this.touch(changes.map(({ path }) => path));
+    forget();
+  }
+
+  /** Does the database hold a change, or something that came after it? */
+  private holds({ path, base, ours }: Unwritten): boolean {
+    const now = this.seen.get(path);
+    if (now?.unreadable === "newer-record") return true;
+    if (ours === undefined) return !unchanged(base, now);
+    if (now === undefined) return false;
+    return unchanged(now, ours) || (base === undefined && now.revision >= ours.revision);
+  }
+
+  private again({ path, base, ours }: Unwritten): Entry | undefined {
+    const now = this.seen.get(path);
+    return now === undefined || base === undefined || ours === undefined ? ours : rebased(base, ours, now);
+  }
+
   private async writeNow(): Promise<void> {
     this.writeWaits = false;
     const database = await this.connect();
@@ -147,13 +194,7 @@ export class Keeper {
       this.say({ state: "saved" });
       return;
     }
-    const batch = [...this.unsaved].map(
-      (path): Pending => ({
-        path,
-        base: this.seen.get(path),
-        ours: this.options.memory.get(path),
-      }),
-    );
+    const batch = this.pending();
     try {
       this.settle(await commit(database, batch));
     } catch (error) {
@@ -195,6 +236,7 @@ export class Keeper {
       }
     }
     memory.set(set);
+    this.note();
     const written = all.filter(({ outcome }) => outcome.kind === "put" || outcome.kind === "delete");
     if (written.length > 0) this.tabs.tell({ documents: written.map(({ path }) => path), settings: false });
     if (all.some(({ outcome }) => outcome.kind === "newer")) {

@@ -1,5 +1,11 @@
+/** A value to be read and subscribed to, as `useSyncExternalStore` takes them. */
+export interface Watch<Value> {
+  readonly get: () => Value;
+  readonly subscribe: (listener: () => void) => () => void;
+}
+
 /** A value that is watched. */
-export class Watched<Value> {
+export class Watched<Value> implements Watch<Value> {
   private value: Value;
   private readonly listeners = new Set<() => void>();
 
@@ -13,6 +19,11 @@ export class Watched<Value> {
     if (Object.is(value, this.value)) return;
     this.value = value;
     for (const listener of [...this.listeners]) listener();
+  }
+
+  /** Does anybody subscribe? */
+  get watched(): boolean {
+    return this.listeners.size > 0;
   }
 
   /** Calls the listener after each change. Returns a function that ends it. */

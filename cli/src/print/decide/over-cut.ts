@@ -5,5 +5,9 @@ import { bullet, wrap } from "../wrap.js";
 export function overCutText({ overCut }: DecisionData): string | null {
   if (overCut === null) return null;
   const { now, ways, doNotFly } = overCutSentences(overCut);
-  return [wrap(now), ...ways.map(bullet), ...(doNotFly === null ? [] : [wrap(doNotFly)])].join("\n");
+  return [
+    wrap(now),
+    ...ways.map(({ does, but }) => bullet(but === null ? does : `${does} ${but}`)),
+    ...(doNotFly === null ? [] : [wrap(doNotFly)]),
+  ].join("\n");
 }

@@ -3,14 +3,15 @@ import {
   type FileSource,
   type Issue,
   isKind,
+  type Loaded,
   loadAny,
   loadPlan,
   memoryFiles,
+  otherRocket,
   type PlanParts,
-  recoveryToEngine,
-  rocketToEngine,
 } from "@delaywright/documents";
-import { type DecisionInputs, normalGravity, type OtherRocket } from "@delaywright/engine";
+import type { DecisionInputs, OtherRocket } from "@delaywright/engine";
+import { isMotorFile } from "../motor-file.js";
 import type { DeskDocument } from "../protocol.js";
 
 /** A plan as it was read. */
@@ -27,13 +28,21 @@ export class Cabinet {
   private readonly documents = new Map<string, DeskDocument>();
   private readonly texts: Record<string, string> = {};
   private readonly files: FileSource = memoryFiles(this.texts);
+  private changes = 0;
+
+  /** Grows with every change. */
+  get revision(): number {
+    return this.changes;
+  }
 
   put(document: DeskDocument): void {
+    this.changes += 1;
     this.documents.set(document.path, document);
     this.texts[document.path] = document.raw === null ? (document.text ?? "") : JSON.stringify(document.raw);
   }
 
   remove(path: string): void {
+    this.changes += 1;
     this.documents.delete(path);
     delete this.texts[path];
   }
@@ -44,29 +53,45 @@ export class Cabinet {
     return { issues: [...issues, ...files.flatMap((path) => this.drafted(path))], files, parts };
   }
 
+  /** Every motor type by its path, right or wrong. */
+  async motors(): Promise<(readonly [path: string, loaded: Loaded])[]> {
+    const paths = [...this.documents.values()]
+      .filter(({ path, raw }) => (raw === null ? isMotorFile(path) : raw["kind"] === "motor"))
+      .map(({ path }) => path)
+      .sort();
+    const loaded: (readonly [string, Loaded])[] = [];
+    for (const path of paths) loaded.push([path, await loadAny(path, this.files, ["motor"])]);
+    return loaded;
+  }
+
+  /** Reads a plan to ask about other motors: where its own is missing or wrong, one that is right stands in for it. */
+  async readForAnyMotor(plan: string, motors: readonly (readonly [path: string, loaded: Loaded])[]): Promise<ReadPlan> {
+    const asItIs = await this.read(plan);
+    const raw = this.documents.get(plan)?.raw;
+    const [path] = motors.find(([, { state }]) => state === "ready") ?? [];
+    if (asItIs.parts !== undefined || raw == null || path === undefined) return asItIs;
+    const files = memoryFiles({ ...this.texts, [plan]: JSON.stringify({ ...raw, motor: path }) });
+    const resolve = (base: string, named: string) => (named === path ? path : files.resolve(base, named));
+    const { issues, files: looked, parts } = await loadPlan(plan, { read: files.read, resolve });
+    const others = [...issues.filter(({ file }) => file !== path), ...looked.flatMap((each) => this.drafted(each))];
+    return { issues: others, files: [...asItIs.files, ...looked], parts };
+  }
+
   /** Every other rocket that is right: the shortened element may suit it. */
   async otherRockets(
     { rocket }: PlanParts,
     { latitude, elevation }: DecisionInputs["air"],
   ): Promise<{ readonly rockets: OtherRocket[]; readonly files: string[] }> {
-    const gravity = normalGravity(latitude, elevation);
+    const plan = { rocket: rocket.document.name, latitude, elevation };
     const rockets: OtherRocket[] = [];
     const files: string[] = [];
     const others = [...this.documents.values()].filter(({ path, raw }) => {
       return raw?.["kind"] === "rocket" && path !== rocket.file;
     });
     for (const { path } of others.sort((a, b) => (a.path < b.path ? -1 : 1))) {
-      const { state, root, files: looked } = await loadAny(path, this.files, ["rocket"]);
-      files.push(...looked);
-      if (state !== "ready" || root?.document?.kind !== "rocket") continue;
-      if (root.document.name === rocket.document.name) continue;
-      const ready = root.children["readyWith"]?.document;
-      const readyWith = ready?.kind === "motor" ? ready : undefined;
-      rockets.push({
-        name: root.document.name,
-        rocket: rocketToEngine(root.document, { readyWith, gravity }),
-        recovery: recoveryToEngine(root.document),
-      });
+      const other = await otherRocket(path, this.files, plan);
+      files.push(...other.files);
+      if (other.rocket !== undefined) rockets.push(other.rocket);
     }
     return { rockets, files };
   }

@@ -166,6 +166,32 @@ describe("Desk", () => {
     expect(toldOf(said, 1).at(-1)?.data).toEqual(toldOf(said, 2).at(-1)?.data);
   });
 
+  test("Desk flies a plan's draws once for its answer, its card and its weather, and again after a change", async () => {
+    const { desk, said, until } = deskHere([flyerHere()]);
+    const beats = (job: number): number =>
+      said.filter((message) => message.kind === "told" && message.job === job && message.told.draws < draws).length;
+    desk.take({ kind: "documents", put: documents, remove: [] });
+    desk.take({ kind: "ask", job: 1, ask: "plan", plan });
+    await until(isDone(1));
+    desk.take({ kind: "ask", job: 2, ask: "brief", plan });
+    desk.take({ kind: "ask", job: 3, ask: "window", plan });
+    await until(isDone(3));
+    await until(isDone(2));
+    expect(beats(1)).toBe(1);
+    expect(beats(2)).toBe(0);
+    expect(toldOf(said, 2)[0]?.data).toEqual(toldOf(said, 1).at(-1)?.data);
+    const asRead = said.find((message) => message.kind === "window" && message.job === 3);
+    const planDocument = documents.find(({ path }) => path === plan);
+    if (planDocument?.raw == null) throw new Error("no such example");
+    const windier = { ...planDocument.raw, weather: { ...(planDocument.raw["weather"] as Raw), wind: "4 m/s" } };
+    desk.take({ kind: "documents", put: [{ ...planDocument, raw: windier }], remove: [] });
+    desk.take({ kind: "ask", job: 4, ask: "brief", plan });
+    await until(isDone(4));
+    expect(beats(4)).toBe(1);
+    expect(toldOf(said, 4).at(-1)?.data).not.toEqual(toldOf(said, 1).at(-1)?.data);
+    expect(asRead).toMatchObject({ window: { delay: expect.any(Number) } });
+  });
+
   test("Desk tells what is wrong and computes nothing, be it in one document or between two", async () => {
     const { desk, said, until } = deskHere();
     const motor = documents.find(({ path }) => path.endsWith("demo-h150.motor.json"));

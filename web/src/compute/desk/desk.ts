@@ -1,11 +1,14 @@
-import { type Doubt, decisionData, type PlanContext, planToEngine } from "@delaywright/documents";
+import { type Doubt, decisionData, motorShelf, openPlan, type PlanContext, planToEngine } from "@delaywright/documents";
 import {
   type Decision,
   type DecisionInputs,
   decide,
+  defaultShortlistOptions,
   type EnsembleRunner,
+  type JudgedMotor,
   type OtherRocket,
   planWindow,
+  shortlist,
   standingDelay,
 } from "@delaywright/engine";
 import { DRAWS } from "../draws.js";
@@ -13,9 +16,11 @@ import type { Ask, FromDesk, Post, ToDesk } from "../protocol.js";
 import type { PlanFacts } from "../told.js";
 import { Cabinet } from "./cabinet.js";
 import { factsOf } from "./facts.js";
+import { JudgedBefore } from "./judged-before.js";
 import { Line } from "./line.js";
 import { picturesOf } from "./pictures-data.js";
 import type { Share } from "./share.js";
+import { shelfOf } from "./shelf.js";
 import type { Task } from "./task.js";
 import { warmInputs } from "./warm-up.js";
 import type { Work } from "./work.js";
@@ -30,11 +35,20 @@ const BEAT = 80;
 
 /** A plan that was made ready for the engine. */
 interface Ready {
+  /** Of the cabinet, as it was read. */
+  readonly revision: number;
   readonly inputs: DecisionInputs;
   readonly context: PlanContext;
   readonly doubts: readonly Doubt[];
   readonly otherRockets: readonly OtherRocket[];
   readonly facts: PlanFacts;
+}
+
+/** The last plan that was decided: what else is asked of it, while no document changes, need not fly its draws again. */
+interface Decided {
+  readonly plan: string;
+  readonly revision: number;
+  readonly decision: Decision;
 }
 
 /** What the desk stands on. */
@@ -55,7 +69,9 @@ export class Desk {
   private readonly cabinet = new Cabinet();
   private readonly line: Line;
   private readonly draws: number;
+  private readonly judgedBefore = new JudgedBefore();
   private lastBeat = 0;
+  private last: Decided | null = null;
 
   constructor(options: DeskOptions) {
     this.options = options;
@@ -93,6 +109,7 @@ export class Desk {
       plan: (task) => this.answerPlan(task, job, plan),
       brief: (task) => this.answerBrief(task, job, plan),
       window: (task) => this.answerWindow(task, job, plan),
+      shortlist: (task) => this.answerShortlist(task, job, plan),
     };
     return { kind: ask, job, plan, run: runs[ask] };
   }
@@ -100,7 +117,7 @@ export class Desk {
   private async answerPlan(task: Task, job: number, plan: string): Promise<void> {
     const ready = await this.ready(task, job, plan);
     if (ready === null) return this.done(job);
-    const decision = await this.decided(task, job, ready, (part) => this.tell(job, ready, part, this.draws));
+    const decision = await this.decided(task, job, plan, ready, (part) => this.tell(job, ready, part, this.draws));
     this.tell(job, ready, decision, decision.draws);
     const run = async (later: Task): Promise<void> => {
       const { inputs, facts } = ready;
@@ -118,7 +135,7 @@ export class Desk {
   private async answerBrief(task: Task, job: number, plan: string): Promise<void> {
     const ready = await this.ready(task, job, plan);
     if (ready !== null) {
-      const decision = await this.decided(task, job, ready, (part) => this.tell(job, ready, part, this.draws));
+      const decision = await this.decided(task, job, plan, ready, (part) => this.tell(job, ready, part, this.draws));
       this.tell(job, ready, decision, decision.draws);
     }
     this.done(job);
@@ -127,7 +144,7 @@ export class Desk {
   private async answerWindow(task: Task, job: number, plan: string): Promise<void> {
     const ready = await this.ready(task, job, plan);
     if (ready !== null) {
-      const decision = await this.decided(task, job, ready);
+      const decision = await this.decided(task, job, plan, ready);
       const run = this.runner(task, () => this.beat(job, this.draws, this.draws));
       const { seed, model } = decision;
       const delay = standingDelay(ready.inputs, decision);
@@ -137,8 +154,42 @@ export class Desk {
     this.done(job);
   }
 
+  private async answerShortlist(task: Task, job: number, plan: string): Promise<void> {
+    const motors = await this.cabinet.motors();
+    const { issues, files, parts } = await this.cabinet.readForAnyMotor(plan, motors);
+    task.check();
+    const opened = parts === undefined ? undefined : openPlan(parts);
+    const looked = [...files, ...motors.flatMap(([, loaded]) => loaded.files)];
+    if (parts === undefined || opened === undefined || !opened.ok) {
+      const all = [...issues, ...(opened === undefined || opened.ok ? [] : opened.issues)];
+      this.options.post({ kind: "read", job, issues: all, files: looked, right: false });
+      return this.done(job);
+    }
+    this.options.post({ kind: "read", job, issues, files: looked, right: true });
+    const shelf = motorShelf(parts, motors);
+    const { draws, model } = defaultShortlistOptions;
+    const asked = { draws, seed: SEED, model };
+    this.options.post({ kind: "shelf", job, shelf: shelfOf(shelf, opened, asked) });
+    const { judges } = this.options.share;
+    let untold: JudgedMotor[] = [];
+    await shortlist(shelf.candidates, opened.plan, {
+      ...asked,
+      run: this.judgedBefore.over((spec, candidate) => judges.judge(task, spec, candidate)),
+      lanes: judges.lanes,
+      onRow: (row, done, of) => {
+        untold.push(row);
+        if (done < of && !this.beat(job, done, of)) return;
+        this.options.post({ kind: "rows", job, rows: untold });
+        untold = [];
+      },
+    });
+    task.check();
+    this.done(job);
+  }
+
   /** Reads a plan and says what is wrong with it; null where that is anything. */
   private async ready(task: Task, job: number, plan: string): Promise<Ready | null> {
+    const { revision } = this.cabinet;
     const { issues, files, parts } = await this.cabinet.read(plan);
     task.check();
     const made = parts === undefined ? undefined : planToEngine(parts);
@@ -152,28 +203,32 @@ export class Desk {
       inputs.cutSoFar === undefined ? { rockets: [], files: [] } : await this.cabinet.otherRockets(parts, inputs.air);
     task.check();
     this.options.post({ kind: "read", job, issues, files: [...files, ...others.files], right: true });
-    return { inputs, context, doubts: warnings, otherRockets: others.rockets, facts: factsOf(inputs, parts) };
+    return { revision, inputs, context, doubts: warnings, otherRockets: others.rockets, facts: factsOf(inputs, parts) };
   }
 
   private async decided(
     task: Task,
     job: number,
-    { inputs, otherRockets }: Ready,
+    plan: string,
+    { revision, inputs, otherRockets }: Ready,
     onPart?: (decision: Decision) => void,
   ): Promise<Decision> {
+    if (this.last?.plan === plan && this.last.revision === revision) return this.last.decision;
     // searches over weather or ballast fly ensembles of their own, which never count back
     let most = 0;
     const run = this.runner(task, (done) => {
       most = Math.max(most, done);
       this.beat(job, most, this.draws);
     });
-    return decide(inputs, {
+    const decision = await decide(inputs, {
       draws: this.draws,
       seed: SEED,
       otherRockets,
       run,
       ...(onPart === undefined ? {} : { stages: STAGES, onPart }),
     });
+    this.last = { plan, revision, decision };
+    return decision;
   }
 
   private runner(task: Task, onDone?: (done: number) => void): EnsembleRunner {
@@ -197,11 +252,13 @@ export class Desk {
     this.options.post({ kind: "told", job, told: { data, density, facts, draws: decision.draws, of } });
   }
 
-  private beat(job: number, done: number, of: number): void {
+  /** Returns whether it was time for one. */
+  private beat(job: number, done: number, of: number): boolean {
     const now = this.options.now();
-    if (now - this.lastBeat < BEAT) return;
+    if (now - this.lastBeat < BEAT) return false;
     this.lastBeat = now;
     this.options.post({ kind: "beat", job, done, of });
+    return true;
   }
 
   private done(job: number): void {

@@ -1,5 +1,7 @@
-import { type EnsembleChunk, prepareEnsemble } from "@delaywright/engine";
-import type { Flown, Post, ToFlyer } from "../protocol.js";
+import { type EnsembleChunk, judgeMotor, prepareEnsemble } from "@delaywright/engine";
+import type { FromFlyer, Post, ToFlyer } from "../protocol.js";
+import { shortRuns } from "./short-runs.js";
+import { Dropped } from "./task.js";
 
 /** Hands over the memory of a chunk instead of copying it. */
 function memoryOf(chunk: EnsembleChunk): ArrayBuffer[] {
@@ -7,23 +9,40 @@ function memoryOf(chunk: EnsembleChunk): ArrayBuffer[] {
 }
 
 /**
- * Flies runs of draws for the desk.
+ * Flies runs of draws for the desk, and judges motors.
  *
- * Runs wait in a queue and are flown one a tick, so that a new ensemble is seen before the runs of the old one are flown.
+ * Both wait in a queue; runs are flown one a tick, and a motor's draws in short runs, so that a new ensemble is seen before the
+ * runs of the old one are flown, and a motor that nobody waits for any more is left at once.
  *
- * @param post where flown runs go
+ * @param post where flown runs and judged motors go
  * @param tick resolves after the messages that have come were taken
  * @returns takes the desk's messages
  */
-export function flyer(post: Post<Flown>, tick: () => Promise<void>): (message: ToFlyer) => void {
+export function flyer(post: Post<FromFlyer>, tick: () => Promise<void>): (message: ToFlyer) => void {
   let current: { readonly ensemble: number; readonly fly: ReturnType<typeof prepareEnsemble> } | null = null;
   let waiting: ToFlyer[] = [];
   let busy = false;
+  /** Motors up to this number are not waited for. */
+  let left = 0;
 
-  const take = (message: ToFlyer): void => {
+  const judge = async ({ number, spec, candidate }: Extract<ToFlyer, { kind: "motor" }>): Promise<void> => {
+    const pause = async (): Promise<void> => {
+      await tick();
+      if (number <= left) throw new Dropped();
+    };
+    try {
+      await pause();
+      post({ number, judged: await judgeMotor(spec, candidate, shortRuns(pause)) });
+    } catch (error) {
+      if (!(error instanceof Dropped)) throw error;
+    }
+  };
+  const take = async (message: ToFlyer): Promise<void> => {
     if (message.kind === "ensemble") {
       current = { ensemble: message.ensemble, fly: prepareEnsemble(message.spec) };
-    } else if (message.ensemble === current?.ensemble) {
+    } else if (message.kind === "motor") {
+      await judge(message);
+    } else if (message.kind === "run" && message.ensemble === current?.ensemble) {
       const chunk = current.fly(message.from, message.to);
       post({ ensemble: message.ensemble, chunk }, memoryOf(chunk));
     }
@@ -33,7 +52,7 @@ export function flyer(post: Post<Flown>, tick: () => Promise<void>): (message: T
     try {
       await tick();
       for (let next = waiting.shift(); next !== undefined; next = waiting.shift()) {
-        take(next);
+        await take(next);
         await tick();
       }
     } finally {
@@ -41,6 +60,10 @@ export function flyer(post: Post<Flown>, tick: () => Promise<void>): (message: T
     }
   };
   return (message) => {
+    if (message.kind === "leave") {
+      left = message.number;
+      return;
+    }
     if (message.kind === "ensemble") waiting = [];
     waiting.push(message);
     if (!busy) void work();

@@ -1,12 +1,13 @@
 import { type EnsembleChunk, type EnsembleSpec, joinChunks, prepareEnsemble } from "@delaywright/engine";
-import type { Flown, ToFlyer } from "../protocol.js";
+import type { FromFlyer, ToFlyer } from "../protocol.js";
+import { Judges } from "./judges.js";
 import type { Task } from "./task.js";
 
 /** One flyer as the desk sees it. */
 export interface FlyerPort {
   post(message: ToFlyer): void;
-  /** Where its flown runs go. */
-  listen(listener: (flown: Flown) => void): void;
+  /** Where its flown runs and judged motors go. */
+  listen(listener: (message: FromFlyer) => void): void;
 }
 
 /** How runs are cut. */
@@ -33,6 +34,8 @@ interface Flying {
 
 /** Shares the draws of ensembles between the desk and its flyers, in short runs. */
 export class Share {
+  /** Those who judge motors: the same hands. */
+  readonly judges: Judges;
   private readonly flyers: readonly FlyerPort[];
   private readonly options: ShareOptions;
   /** What is prepared here, and the number by which flyers know it. */
@@ -48,9 +51,11 @@ export class Share {
     this.flyers = flyers;
     this.options = options;
     this.known = flyers.map(() => 0);
+    this.judges = new Judges(flyers, options.tick);
     flyers.forEach((flyer, i) => {
-      flyer.listen(({ ensemble, chunk }) => {
-        if (this.flying?.ensemble === ensemble) this.flying.taken(chunk, i);
+      flyer.listen((message) => {
+        if ("judged" in message) this.judges.hear(message);
+        else if (this.flying?.ensemble === message.ensemble) this.flying.taken(message.chunk, i);
       });
     });
   }

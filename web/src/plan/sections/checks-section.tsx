@@ -1,5 +1,6 @@
 import {
   checkCounts,
+  checkLine,
   type DecisionData,
   lookOutSentences,
   notCheckedSentence,
@@ -8,7 +9,6 @@ import {
 import type { Check } from "@delaywright/engine";
 import { Fold, More, Section, Verdict, type VerdictWord, WithSource } from "../../parts/index.js";
 import { Caution } from "./caution.js";
-import { checkCells } from "./check-cells.js";
 import type { SectionProps } from "./section-props.js";
 
 /** What says stop or look, what was not checked and why, all rules on demand, and what the models were not held against. */
@@ -41,7 +41,7 @@ function Checked({ data, units }: { readonly data: DecisionData; readonly units:
           <CheckTable checks={others} units={units} />
         </More>
       )}
-      <LookOut data={data} />
+      <LookOut data={data} units={units} />
     </>
   );
 }
@@ -73,7 +73,7 @@ function CheckTable({ checks, units }: { readonly checks: readonly Check[]; read
 }
 
 function CheckRow({ check, units }: { readonly check: Check; readonly units: UnitSystem }) {
-  const { name, value, limit, verdict, word, meaning, source } = checkCells(check, units);
+  const { name, value, limit, verdict, word, meaning, source } = checkLine(check, units);
   return (
     <tr className={verdict}>
       <th scope="row">
@@ -95,8 +95,8 @@ function CheckRow({ check, units }: { readonly check: Check; readonly units: Uni
 }
 
 /** What the models were not held against, and what is unlikely in the documents. */
-function LookOut({ data }: { readonly data: DecisionData }) {
-  const { warnings, unlikely } = lookOutSentences(data);
+function LookOut({ data, units }: { readonly data: DecisionData; readonly units: UnitSystem }) {
+  const { warnings, unlikely } = lookOutSentences(data, units);
   if (warnings.length + unlikely.length === 0) return null;
   return (
     <Section title="What the figures were not held against" part>

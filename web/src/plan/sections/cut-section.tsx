@@ -74,16 +74,16 @@ function Allowed({ documents, told, units }: CutProps) {
   const done = facts.element.removedDepth > 0;
   const kind = target === null ? "uncut" : kindOfCut(target, data.given.removedDepth);
   const toMake = kind === "cut" ? target : null;
-  const home = twoCutsSentence(data);
+  const home = twoCutsSentence(data, units);
   return (
     <>
       {toMake !== null && (
         <p className="lead">
-          {takeOutWords(toMake, data.given.removedDepth).replace(/^t/, "T")}.
+          {takeOutWords(toMake, data.given.removedDepth, units).replace(/^t/, "T")}.
           <span className="hidden"> Pieces: {piecesWords(toMake)}.</span>
         </p>
       )}
-      {toMake === null && <p className="lead">{standsWords(data)}.</p>}
+      {toMake === null && <p className="lead">{standsWords(data, units)}.</p>}
       <div className="sheet-cut">
         <TheCut
           element={facts.element}
@@ -127,8 +127,8 @@ function Allowed({ documents, told, units }: CutProps) {
 }
 
 /** What stands where nothing is to be cut: `Leave it at 9.0 s, as it is now cut`. */
-function standsWords(data: Told["data"]): string {
-  const { lead, detail } = answerHeadline(data);
+function standsWords(data: Told["data"], units: SectionProps["units"]): string {
+  const { lead, detail } = answerHeadline(data, units);
   return detail === "" ? lead : `${lead}, ${detail}`;
 }
 

@@ -10,7 +10,8 @@ import { pictureState, type SectionProps } from "./section-props.js";
 
 /** The flight: how high, when, and where it opens. */
 export function HeightPart(props: SectionProps) {
-  const { told, pictures } = props.answer;
+  const { answer, units } = props;
+  const { told, pictures } = answer;
   const narrow = useNarrow();
   if (told === null) return null;
   return (
@@ -22,12 +23,12 @@ export function HeightPart(props: SectionProps) {
       {pictures === null ? (
         <p className="quiet sheet-picture-room">The picture follows the figures.</p>
       ) : (
-        <HeightOverTime {...heightProps(told, pictures)} units={props.units} state={pictureState(props)} />
+        <HeightOverTime {...heightProps(told, pictures)} units={units} state={pictureState(props)} />
       )}
       <div className="sheet-lines quiet">
-        <p>{climbSentence(told.data.flight)}</p>
-        <p>{coastSentence(told.data)}</p>
-        <p>{stabilitySentence(told.data)}</p>
+        <p>{climbSentence(told.data.flight, units)}</p>
+        <p>{coastSentence(told.data, units)}</p>
+        <p>{stabilitySentence(told.data, units)}</p>
       </div>
     </Section>
   );

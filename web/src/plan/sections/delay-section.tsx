@@ -11,6 +11,7 @@ import {
   percent,
   restsWords,
   twoCutsSentence,
+  type UnitSystem,
   upperFirst,
   whySentences,
 } from "@delaywright/documents";
@@ -55,19 +56,21 @@ export function DelaySection(props: SectionProps) {
   );
 }
 
-function Answer(props: SectionProps & { readonly told: Told }) {
-  const { told } = props;
+type AnswerProps = SectionProps & { readonly told: Told };
+
+function Answer(props: AnswerProps) {
+  const { told, units } = props;
   const { data } = told;
   const target = targetOf(data);
   if (target === null) return <p className="lead">{noDelayWords}</p>;
   const rests = restsWords(data, target);
   return (
     <>
-      <p className="lead">{leadWords(told)}</p>
+      <p className="lead">{leadWords(told, units)}</p>
       <p className="quiet">Rests on {rests}.</p>
       <NoneGood {...props} />
       <BackUp {...props} />
-      {data.overCut !== null && <OverCutWays overCut={data.overCut} />}
+      {data.overCut !== null && <OverCutWays overCut={data.overCut} units={units} />}
       <h3 className="sheet-part">Odds by delay</h3>
       <OddsPicture {...props} />
       <SettingsTable {...props} />
@@ -77,9 +80,9 @@ function Answer(props: SectionProps & { readonly told: Told }) {
 }
 
 /** The answer as a sentence with its reason. */
-export function leadWords({ data }: Pick<Told, "data">): string {
-  const { lead } = answerHeadline(data);
-  const { why } = whySentences(data);
+export function leadWords({ data }: Pick<Told, "data">, units: UnitSystem): string {
+  const { lead } = answerHeadline(data, units);
+  const { why } = whySentences(data, units);
   const reason = why === null ? "" : ` ${upperFirst(why.replace(/^Why [^:]*: /, ""))}`;
   const target = targetOf(data);
   const [next] = data.settings
@@ -90,8 +93,8 @@ export function leadWords({ data }: Pick<Told, "data">): string {
   return `${lead}.${reason}${other}`;
 }
 
-function NoneGood({ told }: { readonly told: Told }) {
-  const { noneGood, atTop, helps } = whySentences(told.data);
+function NoneGood({ told, units }: AnswerProps) {
+  const { noneGood, atTop, helps } = whySentences(told.data, units);
   if (noneGood === null && helps === null) return null;
   return (
     <div className="sheet-box">
@@ -100,8 +103,8 @@ function NoneGood({ told }: { readonly told: Told }) {
   );
 }
 
-function BackUp({ told }: { readonly told: Told }) {
-  const words = backUpSentences(told.data);
+function BackUp({ told, units }: AnswerProps) {
+  const words = backUpSentences(told.data, units);
   if (words === null) return null;
   return (
     <div className="sheet-box">
@@ -113,7 +116,7 @@ function BackUp({ told }: { readonly told: Told }) {
   );
 }
 
-function OddsPicture(props: SectionProps & { readonly told: Told }) {
+function OddsPicture(props: AnswerProps) {
   const { told, answer, next, units } = props;
   const { data, facts, density } = told;
   const narrow = useNarrow();
@@ -139,14 +142,14 @@ function OddsPicture(props: SectionProps & { readonly told: Told }) {
 }
 
 /** What stands under the table: what the columns mean, the cut at home, the flyer's choice, what drives the spread. */
-function Notes({ told }: { readonly told: Told }) {
+function Notes({ told, units }: AnswerProps) {
   const { data } = told;
   const notes = [
     choiceSentence(data),
-    twoCutsSentence(data),
+    twoCutsSentence(data, units),
     driversSentence(data),
     delayShareSentence(data),
-    cleanAndHoldsSentence(data),
+    cleanAndHoldsSentence(data, units),
     oddsProviso,
   ];
   return <ul className="sheet-lines quiet">{notes.map((note) => note !== null && <li key={note}>{note}</li>)}</ul>;

@@ -1,6 +1,6 @@
-import { unopenedSentences } from "@delaywright/documents";
+import { type Issue, unopenedSentences } from "@delaywright/documents";
 import { Button } from "react-aria-components";
-import { FieldForm, PlanGuideForm, PlanWeatherForm } from "../../forms/index.js";
+import { FieldForm, PlanDayForm, PlanGuideForm, PlanHeadForm, PlanWeatherForm } from "../../forms/index.js";
 import { DocumentField, Fold, More, Section } from "../../parts/index.js";
 import { landingProps } from "../../pictures/from-answer.js";
 import { Landing } from "../../pictures/landing.js";
@@ -18,6 +18,7 @@ export function FieldSection(props: SectionProps) {
   const { issues, told } = answer;
   return (
     <Fold id={state.id} title={state.title} aside={state.aside} mark={state.mark}>
+      <PlanDayForm path={plan.path} issues={issues} doubts={told?.data.doubts} />
       <PlanWeatherForm path={plan.path} issues={issues} doubts={told?.data.doubts} />
       <div className="sheet-read">
         <p>
@@ -34,9 +35,17 @@ export function FieldSection(props: SectionProps) {
       <More title="Launch guide" aside={guideWords(plan.raw?.["guide"])}>
         <PlanGuideForm path={plan.path} issues={issues} doubts={told?.data.doubts} />
       </More>
+      <More title="Name, flyer and notes of this plan" open={isWrong(issues, plan.path)}>
+        <PlanHeadForm path={plan.path} issues={issues} doubts={told?.data.doubts} />
+      </More>
       <Lands {...props} />
     </Fold>
   );
+}
+
+/** Something of the plan's own head is wrong or missing. */
+function isWrong(issues: readonly Issue[], plan: string): boolean {
+  return issues.some(({ file, path }) => file === plan && ["name", "flyer", "note"].includes(path));
 }
 
 function FieldParts({ field, answer }: SectionProps & { readonly field: PartOfPlan }) {
@@ -82,7 +91,7 @@ function Lands(props: SectionProps) {
         </ul>
       )}
       <h4 className="sheet-part">If nothing opens</h4>
-      <p className="second">{unopenedSentences(told.data).join(" ")}</p>
+      <p className="second">{unopenedSentences(told.data, units).join(" ")}</p>
       <Caution topics={["late-charge"]} />
     </Section>
   );

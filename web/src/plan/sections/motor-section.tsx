@@ -5,8 +5,8 @@ import { MotorForm, MotorInHandForm } from "../../forms/index.js";
 import { DocumentField, Fold, More, revealField } from "../../parts/index.js";
 import { thrustProps } from "../../pictures/from-answer.js";
 import { ThrustCurve } from "../../pictures/thrust-curve.js";
+import { sectionOfIssue } from "../../standing/next-act.js";
 import { fieldWithin, type PartOfPlan } from "../../standing/plan-documents.js";
-import { sectionOfIssue } from "../next-act.js";
 import type { SectionProps } from "./section-props.js";
 
 /** The motor: the one in hand, its type, and whether its instructions allow a cut. */

@@ -15,8 +15,10 @@ export function PackingSection({ documents, answer, state, units }: SectionProps
     <Fold id={state.id} title={state.title} aside={state.aside} mark={state.mark}>
       <Caution topics={["charge", "retention"]} />
       {told !== null && <Facts told={told} rocket={rocket} units={units} />}
-      {told?.data.opened != null && <p className="second sheet-line print-only">{descentSentence(told.data.opened)}</p>}
-      {told !== null && <p className="quiet sheet-line">{strengthSentence(told.data)}</p>}
+      {told?.data.opened != null && (
+        <p className="second sheet-line print-only">{descentSentence(told.data.opened, units)}</p>
+      )}
+      {told !== null && <p className="quiet sheet-line">{strengthSentence(told.data, units)}</p>}
       {rocket !== null && (
         <RocketPackingForm path={rocket.path} within={rocket.within} issues={issues} doubts={told?.data.doubts} />
       )}

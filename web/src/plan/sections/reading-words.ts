@@ -12,7 +12,7 @@ import {
   type UnitSystem,
 } from "@delaywright/documents";
 import type { ElementFacts } from "../../compute/index.js";
-import { dayOf, timeOfDay } from "../../standing/weather-age.js";
+import { dayOf, timeOfDay } from "../../standing/day.js";
 
 /** One line of the aid beside the reading. */
 export interface AidLine {

@@ -4,7 +4,7 @@ import { RocketMeasuredForm, RocketShapeForm } from "../../forms/rocket-halves.j
 import { DocumentField, Fold, More } from "../../parts/index.js";
 import { outlineProps } from "../../pictures/from-answer.js";
 import { Outline } from "../../pictures/outline.js";
-import { sectionOfIssue } from "../next-act.js";
+import { sectionOfIssue } from "../../standing/next-act.js";
 import type { SectionProps } from "./section-props.js";
 
 /** The rocket as it was measured, drawn to scale to show what was mistyped. */

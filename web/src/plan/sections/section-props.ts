@@ -1,8 +1,8 @@
 import type { UnitSystem } from "@delaywright/documents";
 import type { PlanAnswer } from "../../compute/index.js";
+import type { NextAct } from "../../standing/next-act.js";
 import type { PlanDocuments } from "../../standing/plan-documents.js";
 import type { WeatherAge } from "../../standing/weather-age.js";
-import type { NextAct } from "../next-act.js";
 import type { SectionState } from "../section-state.js";
 
 /** What all sections of a plan are drawn from. */

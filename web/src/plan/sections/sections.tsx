@@ -3,8 +3,10 @@ import "./cut.css";
 import "./tables.css";
 import { basisLines } from "@delaywright/documents";
 import type { ComponentType } from "react";
+import { CardSection } from "../../card/card-section.js";
 import { useNarrow } from "../../parts/index.js";
-import type { SectionId } from "../next-act.js";
+import { PrepSection } from "../../prep/prep-section.js";
+import type { SectionId } from "../../standing/next-act.js";
 import { ChecksSection } from "./checks-section.js";
 import { CutSection } from "./cut-section.js";
 import { HeightPart, WeatherAndDrivers } from "./delay-pictures.js";
@@ -29,6 +31,11 @@ const last: readonly (readonly [SectionId, ComponentType<SectionProps>])[] = [
   ["checks", ChecksSection],
 ];
 
+const toTheField: typeof last = [
+  ["prep", ({ documents, state }) => <PrepSection path={documents.plan.path} mark={state.mark} />],
+  ["card", ({ documents, answer, state }) => <CardSection path={documents.plan.path} answer={answer} mark={state.mark} />],
+];
+
 /** The sections of a plan: what was measured beside what follows from it, then the way down and the checks. */
 export function Sections({ states, ...props }: SectionsProps) {
   const narrow = useNarrow();
@@ -45,7 +52,7 @@ export function Sections({ states, ...props }: SectionsProps) {
       {told !== null && (
         <div className="print-only sheet-basis">
           {typeof day === "string" && <p>Day of the flight: {day}.</p>}
-          {basisLines(told.data).map((line) => (
+          {basisLines(told.data, props.units).map((line) => (
             <p key={line}>{line}</p>
           ))}
         </div>
@@ -58,6 +65,7 @@ export function Sections({ states, ...props }: SectionsProps) {
         </div>
         {!narrow && delay !== undefined && <WeatherAndDrivers {...props} state={delay} />}
         {draw(last)}
+        <div className="sheet-wide">{draw(toTheField)}</div>
       </div>
     </>
   );

@@ -1,37 +1,7 @@
 import { describe, expect, test } from "vitest";
-import { checkCells } from "./check-cells.js";
 import { landingSentences } from "./landing-words.js";
 
 const plain = (text: string): string => text.replace(/\s/gu, " ");
-
-describe("checkCells()", () => {
-  const check = {
-    code: "guide-exit-speed",
-    verdict: "pass",
-    value: 15.5,
-    limit: 15,
-    unit: "m/s",
-    id: "guide-exit-speed",
-    sense: "least",
-    details: [],
-    missing: [],
-    source: "common practice",
-    edition: "",
-    status: "common practice, no source",
-  } as const;
-
-  test("has its figures in the flyer's units", () => {
-    expect(plain(checkCells(check, "metric").limit)).toBe("least 15 m/s");
-    // 15 m/s is 49.2 ft/s, 15.5 m/s is 50.9 ft/s
-    expect(plain(checkCells(check, "imperial").limit)).toBe("least 49 ft/s");
-    expect(plain(checkCells(check, "imperial").value)).toBe("51 ft/s");
-  });
-
-  test("leaves figures without a unit as they are", () => {
-    const plainCheck = { ...check, code: "thrust-to-weight", value: 6.65, limit: 5, unit: "" } as const;
-    expect(checkCells(plainCheck, "imperial")).toEqual(checkCells(plainCheck, "metric"));
-  });
-});
 
 describe("landingSentences()", () => {
   const shares = { opened: { outside: 0.2, keepOff: [0.004] }, unopened: { outside: 0, keepOff: [0] } };

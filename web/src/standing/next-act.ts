@@ -1,11 +1,11 @@
-import { type Issue, kindOfCut } from "@delaywright/documents";
+import { type Issue, kindOfCut, type PrepLine } from "@delaywright/documents";
 import type { Told } from "../compute/index.js";
-import { fieldWithin, type PartOfPlan, type PlanDocuments } from "../standing/plan-documents.js";
-import { targetOf } from "../standing/target.js";
-import type { WeatherAge } from "../standing/weather-age.js";
+import { fieldWithin, type PartOfPlan, type PlanDocuments } from "./plan-documents.js";
+import { targetOf } from "./target.js";
+import type { WeatherAge } from "./weather-age.js";
 
 /** Sections of the plan sheet, in the order of the day. */
-export const sectionIds = ["rocket", "motor", "field", "delay", "cut", "packing", "checks"] as const;
+export const sectionIds = ["rocket", "motor", "field", "delay", "cut", "packing", "checks", "prep", "card"] as const;
 export type SectionId = (typeof sectionIds)[number];
 
 /** The one thing to do next. */
@@ -26,6 +26,8 @@ export interface Standing {
   readonly issues: readonly Issue[];
   readonly told: Told | null;
   readonly age: WeatherAge | null;
+  /** The next step of the prep sheet of a flight that was begun; null or left out: none. */
+  readonly prepStep?: PrepLine | null;
 }
 
 /** The path of an issue inside a part of the plan; null where it stands elsewhere. */
@@ -47,6 +49,10 @@ const planFields: Readonly<Record<string, SectionId>> = Object.freeze({
   field: "field",
   weather: "field",
   guide: "field",
+  date: "field",
+  name: "field",
+  flyer: "field",
+  note: "field",
 });
 
 /** The section in which the field of an issue is written. */
@@ -102,6 +108,13 @@ function cutting({ documents, told }: Standing): NextAct | null {
   );
 }
 
+/** What is done before the pad; from there on the pad view says it. */
+function preparing({ prepStep }: Standing): NextAct | null {
+  if (prepStep == null || !["bench", "packing"].includes(prepStep.phase)) return null;
+  const title = prepStep.title.charAt(0).toLowerCase() + prepStep.title.slice(1);
+  return { words: `Next: ${title}`, short: "Next: the prep sheet", section: "prep" };
+}
+
 /** The one thing to do next, or null where all is done here. */
 export function nextAct(standing: Standing): NextAct | null {
   const { documents, issues, told, age } = standing;
@@ -120,5 +133,5 @@ export function nextAct(standing: Standing): NextAct | null {
   if (data.toCut !== null && !(data.toCut.reachesLeast && data.toCut.reachesHolds))
     return act("Next: see what would help", "delay");
   if (data.checks.some((check) => check.verdict === "stop")) return act("Next: see what says stop", "checks");
-  return cutting(standing) ?? { ...act("Next: to the pad", "cut"), pad: true };
+  return cutting(standing) ?? preparing(standing) ?? { ...act("Next: to the pad", "cut"), pad: true };
 }

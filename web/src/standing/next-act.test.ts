@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { inventedDocuments, inventedPart, inventedSetting, inventedTold } from "../standing/invented.js";
+import { inventedDocuments, inventedPart, inventedSetting, inventedTold } from "./invented.js";
 import { nextAct, type Standing, sectionOfIssue } from "./next-act.js";
 
 const hand = (readings: readonly object[] = []) =>
@@ -79,6 +79,8 @@ describe("sectionOfIssue()", () => {
     ["demo-h150.motor.json", "delay.longest", "motor"],
     ["demo.plan.json", "weather.wind", "field"],
     ["demo.plan.json", "guide.rail", "field"],
+    ["demo.plan.json", "date", "field"],
+    ["demo.plan.json", "flyer", "field"],
     ["demo.plan.json", "ballast.mass", "rocket"],
     ["demo.plan.json", "tool", "cut"],
     ["demo.plan.json", "spread.dragScale", "delay"],

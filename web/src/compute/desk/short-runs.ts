@@ -1,0 +1,23 @@
+import { type EnsembleChunk, type EnsembleRunner, joinChunks, prepareEnsemble } from "@delaywright/engine";
+
+/** Draws between two pauses: some milliseconds. */
+const RUN = 32;
+
+/**
+ * Flies draws in this thread, in short runs.
+ *
+ * @param pause awaited after each run, so that messages are taken; rejects to call everything off
+ */
+export function shortRuns(pause: () => Promise<void>): EnsembleRunner {
+  return async (spec, from, to, onProgress) => {
+    const fly = prepareEnsemble(spec);
+    const chunks: EnsembleChunk[] = [];
+    for (let next = from; next < to; next += RUN) {
+      const end = Math.min(to, next + RUN);
+      chunks.push(fly(next, end));
+      onProgress?.(end - from);
+      await pause();
+    }
+    return joinChunks(chunks);
+  };
+}

@@ -1,0 +1,30 @@
+import { expect, test } from "vitest";
+import type { Entry } from "../store/index.js";
+import { documentsOf, fieldWithin } from "./plan-documents.js";
+
+const entry = (path: string, raw: Readonly<Record<string, unknown>> | null) =>
+  ({ path, raw, kind: raw?.["kind"] ?? null, name: String(raw?.["name"] ?? path) }) as unknown as Entry;
+
+test("documentsOf() finds documents in the library and inside the plan", () => {
+  const motor = { kind: "motor-in-hand", name: "Bag 3", type: "m.motor.json" };
+  const entries = [
+    entry("p.plan.json", { kind: "plan", rocket: "r.rocket.json", motor, field: "gone.json" }),
+    entry("r.rocket.json", { kind: "rocket", name: "Demo rocket 76" }),
+    entry("m.motor.json", { kind: "motor", name: "Demo H150" }),
+  ];
+  const found = documentsOf("p.plan.json", entries);
+  expect(found).toMatchObject({
+    rocket: { path: "r.rocket.json", within: "", name: "Demo rocket 76" },
+    motor: { path: "m.motor.json", within: "", name: "Demo H150" },
+    inHand: { path: "p.plan.json", within: "motor", name: "Bag 3" },
+    tool: null,
+    field: null,
+  });
+  expect(fieldWithin({ within: "motor" }, "lot")).toBe("motor.lot");
+});
+
+test("documentsOf() is null for what is no plan, is not there, or cannot be read", () => {
+  const entries = [entry("r.rocket.json", { kind: "rocket" }), entry("torn.plan.json", null)];
+  for (const path of ["r.rocket.json", "torn.plan.json", "gone.plan.json"])
+    expect(documentsOf(path, entries)).toBeNull();
+});
