@@ -1,3 +1,4 @@
+import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import react from "@vitejs/plugin-react";
 import { defineConfig } from "vite";
@@ -8,8 +9,12 @@ function sourceOf(name: string): string {
   return fileURLToPath(new URL(`../${name}/src/index.ts`, import.meta.url));
 }
 
+/** Stands on printed cards. */
+const { version } = JSON.parse(readFileSync(new URL("package.json", import.meta.url), "utf8")) as { version: string };
+
 export default defineConfig({
   base: "./",
+  define: { "import.meta.env.VITE_VERSION": JSON.stringify(version) },
   resolve: {
     alias: Object.fromEntries(["engine", "documents"].map((name) => [`@delaywright/${name}`, sourceOf(name)])),
   },

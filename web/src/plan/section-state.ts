@@ -10,6 +10,8 @@ import {
 } from "@delaywright/documents";
 import type { Told } from "../compute/index.js";
 import type { FoldMark } from "../parts/index.js";
+import { prepWords } from "../prep/prep-words.js";
+import type { Prep } from "../prep/use-prep.js";
 import { type NextAct, type SectionId, sectionIds, sectionOfIssue } from "../standing/next-act.js";
 import type { PlanDocuments } from "../standing/plan-documents.js";
 import { targetOf } from "../standing/target.js";
@@ -31,6 +33,8 @@ const titles: Readonly<Record<SectionId, string>> = Object.freeze({
   cut: "Cut",
   packing: "Packing",
   checks: "Checks",
+  prep: "Prep",
+  card: "Card",
 });
 
 export interface SheetStanding {
@@ -40,6 +44,8 @@ export interface SheetStanding {
   readonly age: WeatherAge | null;
   readonly next: NextAct | null;
   readonly units: UnitSystem;
+  /** The prep sheet; null or left out: it is not known yet. */
+  readonly prep?: Pick<Prep, "flight" | "data"> | null;
 }
 
 type Line = Pick<SectionState, "mark" | "aside">;
@@ -94,6 +100,14 @@ function checksLine({ told }: SheetStanding): Line {
   return notChecked > 0 ? part(`${notChecked} not checked`) : full("all within");
 }
 
+function prepLine({ prep }: SheetStanding): Line {
+  if (prep == null) return open("not known yet");
+  const { flown, next } = prep.data.state;
+  const words = prepWords(prep);
+  if (prep.flight === null) return open(words);
+  return flown && next === null ? full(words) : part(words);
+}
+
 const lines: Readonly<Record<SectionId, (standing: SheetStanding) => Line>> = {
   rocket: ({ documents, told, units }) =>
     documents.rocket === null
@@ -110,6 +124,8 @@ const lines: Readonly<Record<SectionId, (standing: SheetStanding) => Line>> = {
   cut: cutLine,
   packing: packingLine,
   checks: checksLine,
+  prep: prepLine,
+  card: ({ told }) => (told === null ? open("not known yet") : full("ready to print")),
 };
 
 /** Every section with its mark and second line. */

@@ -3,7 +3,7 @@ import { fileURLToPath } from "node:url";
 import { decisionData, loadPlan, memoryFiles, planToEngine, type Raw } from "@delaywright/documents";
 import { decide } from "@delaywright/engine";
 import { describe, expect, test } from "vitest";
-import type { DeskDocument, Flown, FromDesk } from "../protocol.js";
+import type { DeskDocument, FromDesk, FromFlyer } from "../protocol.js";
 import type { Told } from "../told.js";
 import { Desk } from "./desk.js";
 import { flyer } from "./flyer.js";
@@ -27,7 +27,7 @@ function exampleDocuments(plan: string): DeskDocument[] {
 
 /** A flyer in this thread: its messages take a turn each way, as a worker's do. */
 function flyerHere(): FlyerPort {
-  let heard: (flown: Flown) => void = () => undefined;
+  let heard: (flown: FromFlyer) => void = () => undefined;
   const take = flyer((flown) => setImmediate(() => heard(structuredClone(flown))), tick);
   return {
     post: (message) => setImmediate(() => take(structuredClone(message))),
