@@ -1,3 +1,4 @@
+export { defaultPackingOptions } from "@delaywright/engine";
 export {
   type Answer,
   type CutData,
@@ -150,10 +151,11 @@ export {
   bayChargeSentences,
   chargeCaveatSentences,
   chargeStops,
+  chargeStopWords,
   motorChargeSentences,
   staticPortSentence,
 } from "./words/charge.en.js";
-export { type CheckLine, checkLine, verdictWords } from "./words/check-lines.en.js";
+export { type CheckLine, checkFigures, checkLine, verdictWords } from "./words/check-lines.en.js";
 export { wordForCheck, wordsForCheck } from "./words/checks.en.js";
 export { type CutKind, howCell, kindOfCut, piecesWords, takeOutWords } from "./words/cut.en.js";
 export { wordForInput } from "./words/drivers.en.js";
@@ -182,6 +184,8 @@ export { type LookOut, lookOutSentences } from "./words/look-out.en.js";
 export {
   type CheckCounts,
   checkCounts,
+  type MissingFact,
+  missingFacts,
   missingFieldSentences,
   notCheckedSentence,
 } from "./words/not-checked.en.js";
@@ -212,7 +216,8 @@ export {
   timingWords,
 } from "./words/openings.en.js";
 export { type OverCutSentences, type OverCutWay, overCutSentences } from "./words/over-cut.en.js";
-export { packingSentences } from "./words/packing.en.js";
+export { packingSentences, sizeWords } from "./words/packing.en.js";
+export { type PackingGap, type PackingPart, type PackingTopic, packingParts } from "./words/packing-parts.en.js";
 export {
   type PrepBranchLines,
   type PrepLine,
@@ -225,6 +230,7 @@ export {
 } from "./words/prep.en.js";
 export { prepRefusalWords } from "./words/prep-reasons.en.js";
 export { wordForHelp, wordForOutcome, wordForReason, wordForWhy } from "./words/reasons.en.js";
+export { type RuleWords, rulesOfClubs, ruleWords } from "./words/rules.en.js";
 export { cleanAndHoldsSentence, openingColumnsNote } from "./words/settings.en.js";
 export {
   aimChoices,

@@ -1,6 +1,7 @@
 import type { Page } from "@playwright/test";
 import { fitsWidth, hasLargeTargets, isAccessible } from "./given/accessible.js";
 import { type BenchPage, WORKED_EXAMPLE } from "./pages/bench.js";
+import { RuleSetPage } from "./pages/checks.js";
 import type { PlanPage } from "./pages/plan.js";
 import { field } from "./pages/sheet.js";
 import { expect, story } from "./story.js";
@@ -40,14 +41,30 @@ async function everyScreen(page: Page, bench: BenchPage, look: Look): Promise<vo
     await look(`the page of ${name}`);
     await page.goto("#/");
   }
+  for (const [shelf, what] of [
+    ["Flyers", "flyer"],
+    ["Rule sets", "rule set"],
+  ] as const) {
+    const open = await bench.openShelf(shelf);
+    await look(`the empty library of ${shelf}`);
+    await open.make(what);
+    if (shelf === "Rule sets") await new RuleSetPage(page).add("Lean of the guide", "High Power");
+    await look(`the page of a new ${what}`);
+    await page.goto("#/");
+  }
   const place = await bench.goToImport();
   await place.paste('{"kind":"rocket","version":1,"name":"Half","diameter":"76"}');
   await look("the import");
+  await page.goto("#/");
+  const desk = await bench.goToCardDesk();
+  await look("the card desk");
+  await desk.byCode();
+  await look("the card desk, by a code");
 }
 
 /** The plan's sheet in its states, the label and the pad. */
 async function theSheet(page: Page, plan: PlanPage, look: Look): Promise<void> {
-  const titles = ["Rocket", "Motor", "Field & weather", "Delay", "Cut", "Packing", "Checks"] as const;
+  const titles = ["Rocket", "Motor", "Field & weather", "Delay", "Cut", "Packing", "Checks", "Prep", "Card"] as const;
   for (const title of titles) await plan.section(title);
   await look("a plan, settled");
   const wind = field(await plan.section("Field & weather"), "Wind");

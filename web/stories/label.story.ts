@@ -1,36 +1,7 @@
-import type { Locator, Page } from "@playwright/test";
-import decode from "jsqr";
+import { closeUp, codeIn } from "./given/camera.js";
 import { WORKED_EXAMPLE } from "./pages/bench.js";
 import { choose, words } from "./pages/sheet.js";
 import { expect, story } from "./story.js";
-
-/** The pixels of a picture, as a camera would see them. */
-async function pixelsOf(
-  page: Page,
-  picture: Buffer,
-): Promise<{ data: Uint8ClampedArray; width: number; height: number }> {
-  const { bytes, ...size } = await page.evaluate(async (encoded) => {
-    const file = new Blob([Uint8Array.from(atob(encoded), (letter) => letter.charCodeAt(0))], { type: "image/png" });
-    const bitmap = await createImageBitmap(file);
-    const canvas = new OffscreenCanvas(bitmap.width, bitmap.height).getContext("2d");
-    canvas?.drawImage(bitmap, 0, 0);
-    const found = canvas?.getImageData(0, 0, bitmap.width, bitmap.height).data ?? [];
-    return { bytes: Array.from(found), width: bitmap.width, height: bitmap.height };
-  }, picture.toString("base64"));
-  return { data: Uint8ClampedArray.from(bytes), ...size };
-}
-
-/** A part of the page as a camera sees it from near, with many pixels to each dot of a printer. */
-async function closeUp(page: Page, part: Locator): Promise<Buffer> {
-  const place = await part.evaluate((element) => {
-    const { x, y, width, height } = element.getBoundingClientRect();
-    return { x: x + scrollX, y: y + scrollY, width, height };
-  });
-  const session = await page.context().newCDPSession(page);
-  const { data } = await session.send("Page.captureScreenshot", { clip: { ...place, scale: 6 } });
-  await session.detach();
-  return Buffer.from(data, "base64");
-}
 
 story("The label of a bag carries its motor to another device", async ({ bench, page }) => {
   const plan = await bench.openPlan(WORKED_EXAMPLE);
@@ -49,11 +20,7 @@ story("The label of a bag carries its motor to another device", async ({ bench, 
     await expect(page.locator("html[data-printed]")).toHaveCount(1);
   });
 
-  const text = await story.step("a camera reads its code", async () => {
-    const { data, width, height } = await pixelsOf(page, await closeUp(page, label.code));
-    const read = decode(data, width, height);
-    return new TextDecoder().decode(new Uint8Array(read?.binaryData ?? []));
-  });
+  const text = await story.step("a camera reads its code", async () => codeIn(page, await closeUp(page, label.code)));
   expect(JSON.parse(text)).toMatchObject({ kind: "motor-in-hand", name: "Bag 3", lot: "L-17" });
 
   await story.step("the motor is gone, as on a device that never knew it", async () => {

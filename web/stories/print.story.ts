@@ -1,24 +1,8 @@
 import { cautions } from "@delaywright/documents";
-import { getDocument } from "pdfjs-dist/legacy/build/pdf.mjs";
+import { close, printedText } from "./given/printed.js";
 import { WORKED_EXAMPLE } from "./pages/bench.js";
 import { words } from "./pages/sheet.js";
 import { expect, story } from "./story.js";
-
-const close = (text: string): string => text.replace(/\s+/g, "");
-
-/** The text of a printed sheet, without its spaces: every printer sets them its own way. */
-async function textOf(sheet: Buffer): Promise<{ text: string; pages: number; width: number }> {
-  const paper = await getDocument({ data: new Uint8Array(sheet), verbosity: 0 }).promise;
-  const texts: string[] = [];
-  for (let number = 1; number <= paper.numPages; number += 1) {
-    const { items } = await (await paper.getPage(number)).getTextContent();
-    texts.push(items.map((item) => ("str" in item ? item.str : "")).join(""));
-  }
-  const { width } = (await paper.getPage(1)).getViewport({ scale: 1 });
-  const found = { text: close(texts.join("")), pages: paper.numPages, width };
-  await paper.destroy();
-  return found;
-}
 
 /** Widths of the papers in points of 1/72 inch: 210 mm by ISO 216, and 8.5 inch. */
 const papers = [
@@ -36,7 +20,7 @@ for (const [format, width] of papers) {
       const odds = close(await words(plan.odds)).replace("clean,howexact", "");
       const lead = close((await plan.settled()).replace(/\. .*$/, ""));
 
-      const printed = await textOf(await page.pdf({ format, preferCSSPageSize: false }));
+      const printed = await printedText(await page.pdf({ format, preferCSSPageSize: false }));
       expect(Math.abs(printed.width - width)).toBeLessThan(1);
       const { text } = printed;
       expect(text).toContain(close(WORKED_EXAMPLE));

@@ -3,6 +3,7 @@ import {
   cautions,
   chargeCaveatSentences,
   chargeStops,
+  chargeStopWords,
   motorChargeSentences,
   staticPortSentence,
 } from "@delaywright/documents";
@@ -11,7 +12,7 @@ import { bullet, wrap } from "./wrap.js";
 
 /** The charge for a person: what it takes, what the motor's own does, the ports, and the cautions where the hazard is. */
 export function chargeText({ rocket, motor, bay, staticPorts }: ChargeData): string {
-  const stop = chargeStops(bay) ? ["STOP: the motor's own charge does not do in this bay: see below."] : [];
+  const stop = chargeStops(bay) ? [`STOP: ${chargeStopWords}: see below.`] : [];
   const own = motorChargeSentences(bay);
   const sections = [
     ...stop,

@@ -1,5 +1,6 @@
 import { shorten } from "../issue.js";
-import { type CardCheck, cardCheck, cardMotorLines, cardRocketLines, cardWords as words } from "../words/card.en.js";
+import { cardMotorLines, cardRocketLines, cardWords as words } from "../words/card.en.js";
+import { type CheckLine, checkFigures, checkLine } from "../words/check-lines.en.js";
 import { doNotFlyWords } from "../words/headline.en.js";
 import { upperFirst } from "../words/numbers.en.js";
 import { type Block, BOLD, type BodyInputs, type CardAmount, shownText as h, LONG, NAME, SHORT_NAME } from "./block.js";
@@ -29,15 +30,16 @@ export function blanksOf({ card: { flyer } }: BodyInputs): Block {
 }
 
 /** One check on a line: its name, its figures, and what it means where that is wanted. */
-export const checkText = ({ name, figures, meaning }: CardCheck, meanings: boolean): string =>
-  [
-    figures === "" ? name : `${name}: ${figures}`,
-    ...(meanings && meaning !== "" ? [meaning.replace(/\.$/, "")] : []),
-  ].join(" – ");
+export function checkText(line: CheckLine, meanings: boolean): string {
+  const { name, meaning } = line;
+  const figures = checkFigures(line);
+  const head = figures === "" ? name : `${name}: ${figures}`;
+  return [head, ...(meanings && meaning !== "" ? [meaning.replace(/\.$/, "")] : [])].join(" – ");
+}
 
 /** The checks with one verdict. */
-export function checksWith(verdict: string, { card, units }: BodyInputs): CardCheck[] {
-  return card.checks.filter((check) => check.verdict === verdict).map((check) => cardCheck(check, units));
+export function checksWith(verdict: string, { card, units }: BodyInputs): CheckLine[] {
+  return card.checks.filter((check) => check.verdict === verdict).map((check) => checkLine(check, units));
 }
 
 export function stopsOf(inputs: BodyInputs, { stopMeanings, stopsApart }: CardAmount): Block {

@@ -1,8 +1,8 @@
 import { describe, expect, test } from "vitest";
 import { carded } from "../../test/carded.js";
 import { motor, plan, rocket } from "../../test/fixtures.js";
-import { cardCheck } from "../words/card.en.js";
 import { cautions } from "../words/cautions.en.js";
+import { checkFigures, checkLine } from "../words/check-lines.en.js";
 import { cardCode } from "./card-code.js";
 import type { CardData } from "./card-data.js";
 import { cardPage } from "./card-page.js";
@@ -89,8 +89,10 @@ describe("cardPage()", () => {
         expect(page.lines, `${stops} stops, ${looks} looks`).toBeLessThanOrEqual(page.room);
         const text = seen(page.body);
         for (const check of crowd.checks.filter(({ verdict }) => verdict !== "not-checked")) {
-          const { name, figures } = cardCheck(check, units);
-          expect(text, `${stops} ${looks}`).toContain(escaped(`${name}: ${figures}`).replace(/\s+/g, " "));
+          const line = checkLine(check, units);
+          expect(text, `${stops} ${looks}`).toContain(
+            escaped(`${line.name}: ${checkFigures(line)}`).replace(/\s+/g, " "),
+          );
         }
         if (missing > 0) expect(text).toContain(`Not checked (${missing})`);
       }

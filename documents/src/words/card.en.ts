@@ -1,7 +1,6 @@
 import type { CardData, CardDelay } from "../card/card-data.js";
 import { GLUE } from "../quantity/glue.js";
 import { amountIn, type Measure, type UnitSystem } from "../quantity/systems.js";
-import { checkLine } from "./check-lines.en.js";
 import { decimals, delayWords, glued, holdsPercent, percent, placeWords, upperFirst } from "./numbers.en.js";
 import { basisWarning, restsWords } from "./openings.en.js";
 import { wordForWarning } from "./warnings.en.js";
@@ -228,42 +227,6 @@ function weatherWords({ given, context }: CardData, units: UnitSystem): string {
     pressure === null ? "standard pressure" : amountIn(pressure, "pressure", units),
     context.weatherTaken === undefined ? null : `taken ${context.weatherTaken}`,
   );
-}
-
-/** One check for the card. */
-export interface CardCheck {
-  readonly name: string;
-  /** `4.5, least 5`; empty where there are no figures. */
-  readonly figures: string;
-  readonly verdict: string;
-  /** `look`, `stop`, `not checked`. */
-  readonly word: string;
-  readonly meaning: string;
-}
-
-/** Units of checks that people read in their own. */
-const measures: Readonly<Record<string, Measure>> = Object.freeze({
-  "m/s": "speed",
-  m: "distance",
-  kg: "mass",
-  N: "force",
-  J: "energy",
-});
-
-/** Told in a unit of their own, whatever the flyer's. */
-const inOwnUnit: readonly string[] = ["visibility", "airport-distance"];
-
-/** One check in words, its figures in the flyer's units. */
-export function cardCheck(check: CardData["checks"][number], units: UnitSystem): CardCheck {
-  const line = checkLine(check);
-  const measure = check.code === "wind-limit" ? "wind" : measures[check.unit];
-  const [sense = ""] = line.limit.split(" ");
-  const own = units === "metric" || measure === undefined || inOwnUnit.includes(check.code);
-  const value = own || check.value === null || line.value === "" ? line.value : amountIn(check.value, measure, units);
-  const limit =
-    own || check.limit === null || line.limit === "" ? line.limit : `${sense} ${amountIn(check.limit, measure, units)}`;
-  const figures = [value, limit].filter((part) => part !== "").join(", ");
-  return { name: line.name, figures, verdict: check.verdict, word: line.word, meaning: line.meaning };
 }
 
 /** What the models were not held against, guesses that rule the answer, and what is unlikely: a clause each. */

@@ -55,3 +55,8 @@ export function checkLine(check: Check, units: UnitSystem = "metric"): CheckLine
     source: sourceWords(check),
   };
 }
+
+/** Value and limit of a check together: `4.5, least 5`; empty where there are no figures. */
+export function checkFigures({ value, limit }: Pick<CheckLine, "value" | "limit">): string {
+  return [value, limit].filter((part) => part !== "").join(", ");
+}

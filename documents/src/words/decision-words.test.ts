@@ -305,7 +305,9 @@ describe("checkLine()", () => {
     // 11.23 m/s is 36.8 ft/s, 15 m/s is 49.2 ft/s; 9 m/s is 20.1 mph
     const other = checkLine(speed, "imperial");
     expect([other.value, other.limit].map(plain)).toEqual(["37 ft/s", "least 49 ft/s"]);
-    expect(plain(checkLine({ ...speed, code: "wind-limit", sense: "most", limit: 9 }, "imperial").limit)).toBe("most 20 mph");
+    expect(plain(checkLine({ ...speed, code: "wind-limit", sense: "most", limit: 9 }, "imperial").limit)).toBe(
+      "most 20 mph",
+    );
     const ratio = { ...speed, code: "thrust-to-weight", value: 6.65, limit: 5, unit: "" } as const;
     expect(checkLine(ratio, "imperial")).toEqual(checkLine(ratio));
   });

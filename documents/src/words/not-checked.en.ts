@@ -18,9 +18,33 @@ export function checkCounts(checks: readonly Pick<Check, "verdict">[]): CheckCou
 /** So many facts are named in one sentence. */
 const MOST_NAMED = 4;
 
-/** Every fact that some check wants and that is not known, each once, in the order of the checks. */
-function missingFacts(checks: readonly Pick<Check, "missing">[]): readonly string[] {
-  return [...new Set(checks.flatMap(({ missing }) => missing).map(wordForFact))];
+/** A fact that is not known. */
+export interface MissingFact {
+  readonly name: string;
+  /** `the cloud cover`. */
+  readonly words: string;
+  /** Fields that say it, with the kind of their document: `plan: site.cloudCover`; none where it is reckoned. */
+  readonly fields: readonly string[];
+}
+
+/**
+ * Every fact that some check wants and that is not known, each once, in the order of the checks.
+ *
+ * @example
+ * missingFacts(checks)[0]; // { name: "cloudCover", words: "the cloud cover", fields: ["plan: site.cloudCover"] }
+ */
+export function missingFacts(checks: readonly Pick<Check, "missing">[]): readonly MissingFact[] {
+  const byWords = new Map<string, MissingFact>();
+  for (const name of checks.flatMap(({ missing }) => missing)) {
+    const words = wordForFact(name);
+    if (!byWords.has(words)) byWords.set(words, { name, words, fields: fieldsOf(name) });
+  }
+  return [...byWords.values()];
+}
+
+function fieldsOf(name: string): readonly string[] {
+  const [document = "", paths = ""] = fieldOfFact(name)?.split(": ") ?? [];
+  return paths === "" ? [] : paths.split(" and ").map((path) => `${document}: ${path}`);
 }
 
 /**
@@ -32,7 +56,7 @@ function missingFacts(checks: readonly Pick<Check, "missing">[]): readonly strin
 export function notCheckedSentence(checks: readonly Pick<Check, "verdict" | "missing">[]): string | null {
   const { notChecked } = checkCounts(checks);
   if (notChecked === 0) return null;
-  const facts = missingFacts(checks);
+  const facts = missingFacts(checks).map(({ words }) => words);
   const head = notChecked === 1 ? "1 rule was not checked" : `${notChecked} rules were not checked`;
   if (facts.length === 0) return `${head}.`;
   const named = facts.length > MOST_NAMED + 1 ? facts.slice(0, MOST_NAMED) : facts;

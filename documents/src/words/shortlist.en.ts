@@ -1,12 +1,13 @@
 import type { Aim, MotorLookCode, NotChecked, Refusal, RefusalCode } from "@delaywright/engine";
 import type { MotorCutData, RankedData, RefusedData, ShortlistData } from "../answer/shortlist-data.js";
 import { GLUE } from "../quantity/glue.js";
+import { amountIn, type UnitSystem } from "../quantity/systems.js";
 import { wordsForCheck } from "./checks.en.js";
 import { kindOfCut } from "./cut.en.js";
 import { wordForFact } from "./facts.en.js";
 import { findingFigure } from "./figures.en.js";
 import { oddsWords } from "./headline.en.js";
-import { amount, delayWords, upperFirst } from "./numbers.en.js";
+import { delayWords, upperFirst } from "./numbers.en.js";
 import { wordForReason } from "./reasons.en.js";
 
 const aims: Readonly<Record<Aim["by"], string>> = Object.freeze({
@@ -23,8 +24,8 @@ export const aimChoices: readonly { readonly by: Aim["by"]; readonly word: strin
 );
 
 /** What motors are ordered by: `nearest to 800 m`. */
-export function aimWords({ by, height }: ShortlistData["aim"]): string {
-  return height === null ? aims[by] : `nearest to ${amount(height, "m")}`;
+export function aimWords({ by, height }: ShortlistData["aim"], units: UnitSystem = "metric"): string {
+  return height === null ? aims[by] : `nearest to ${amountIn(height, "distance", units)}`;
 }
 
 /** How an order came about where not all is known. */
@@ -59,18 +60,24 @@ export function wordForRefusal(code: MotorLookCode): string {
   return heads[code] ?? wordsForCheck(code).title;
 }
 
-function figure(value: number, unit: string, code: MotorLookCode): string {
-  return /mount|adapter/.test(code) ? amount(1000 * value, "mm") : findingFigure(value, unit, code);
+function figure(value: number, unit: string, code: MotorLookCode, units: UnitSystem): string {
+  return /mount|adapter/.test(code) ? amountIn(value, "length", units) : findingFigure(value, unit, code, units);
 }
 
 /** `least 3`; empty where no number decides. */
-export function refusalLimit({ limit, unit, sense, code }: Pick<Refusal, "limit" | "unit" | "sense" | "code">): string {
-  return limit === null || sense === "none" ? "" : `${sense} ${figure(limit, unit, code)}`;
+export function refusalLimit(
+  { limit, unit, sense, code }: Pick<Refusal, "limit" | "unit" | "sense" | "code">,
+  units: UnitSystem = "metric",
+): string {
+  return limit === null || sense === "none" ? "" : `${sense} ${figure(limit, unit, code, units)}`;
 }
 
 /** What was found: `1.4`; empty where there is no figure. */
-export function refusalFound({ value, unit, sense, code }: Pick<Refusal, "value" | "unit" | "sense" | "code">): string {
-  return value === null || sense === "none" ? "" : figure(value, unit, code);
+export function refusalFound(
+  { value, unit, sense, code }: Pick<Refusal, "value" | "unit" | "sense" | "code">,
+  units: UnitSystem = "metric",
+): string {
+  return value === null || sense === "none" ? "" : figure(value, unit, code, units);
 }
 
 const reasonsOfDelay = /^(no-setting-holds|below-least-clean|fires-before-electronics)$/;
@@ -99,9 +106,11 @@ export interface RefusalWords {
   }[];
 }
 
-function refusedWords({ name, refusals }: RefusedData, withLimit: boolean): string {
+function refusedWords({ name, refusals }: RefusedData, withLimit: boolean, units: UnitSystem): string {
   const [first] = refusals as [Refusal, ...Refusal[]];
-  const figures = [refusalFound(first), withLimit ? refusalLimit(first) : ""].filter((each) => each !== "").join(", ");
+  const figures = [refusalFound(first, units), withLimit ? refusalLimit(first, units) : ""]
+    .filter((each) => each !== "")
+    .join(", ");
   return [name, figures]
     .filter((each) => each !== "")
     .join(" ")
@@ -122,15 +131,18 @@ function refusedNote({ refusals }: RefusedData): string {
  * @example
  * refusalWords(data)[0]?.head; // "Too wide for the mount, most 38 mm"
  */
-export function refusalWords({ refused }: Pick<ShortlistData, "refused">): RefusalWords[] {
+export function refusalWords(
+  { refused }: Pick<ShortlistData, "refused">,
+  units: UnitSystem = "metric",
+): RefusalWords[] {
   return refused.map(({ code, motors }) => {
-    const limits = new Set(motors.map(({ refusals }) => refusalLimit(refusals[0]!)));
+    const limits = new Set(motors.map(({ refusals }) => refusalLimit(refusals[0]!, units)));
     const [only] = limits;
     const same = limits.size === 1;
     const groups = new Map<string, string[]>();
     for (const motor of motors) {
       const note = refusedNote(motor);
-      groups.set(note, [...(groups.get(note) ?? []), refusedWords(motor, !same)]);
+      groups.set(note, [...(groups.get(note) ?? []), refusedWords(motor, !same, units)]);
     }
     return {
       code,
@@ -141,10 +153,15 @@ export function refusalWords({ refused }: Pick<ShortlistData, "refused">): Refus
 }
 
 /** What asks for a look, and what could not be checked, a clause each. */
-export function rowNotes({ looks, notChecked }: Pick<RankedData, "looks" | "notChecked">): string[] {
+export function rowNotes(
+  { looks, notChecked }: Pick<RankedData, "looks" | "notChecked">,
+  units: UnitSystem = "metric",
+): string[] {
   return [
     ...looks.map((look) => {
-      const figures = [refusalFound(look as Refusal), refusalLimit(look as Refusal)].filter((each) => each !== "");
+      const figures = [refusalFound(look as Refusal, units), refusalLimit(look as Refusal, units)].filter(
+        (each) => each !== "",
+      );
       return [wordForRefusal(look.code), figures.join(", ")].filter((each) => each !== "").join(" ");
     }),
     ...notChecked.map(notCheckedWords),
@@ -166,15 +183,15 @@ export function motorCutWords(toCut: MotorCutData | null): string {
 }
 
 /** The first lines of a shortlist: how many suit, and the first of them with its cut and odds. */
-export function shortlistHead(data: ShortlistData): string {
+export function shortlistHead(data: ShortlistData, units: UnitSystem = "metric"): string {
   const { ranked, refused, unjudged, context, aim, draws } = data;
   const asked = ranked.length + refused.reduce((sum, { motors }) => sum + motors.length, 0) + unjudged.length;
   const [first] = ranked;
   if (asked === 0) return "No motor was found there.";
   if (first === undefined) return `None of ${asked} motors is left for ${context.rocket} here today.`;
   const odds = first.toCut === null ? "" : `; ${oddsWords(first.toCut, draws)}`;
-  const top = first.height === null ? "" : `; top ${amount(first.height.p50, "m")}`;
-  return `${ranked.length} of ${asked} motors ${ranked.length === 1 ? "suits" : "suit"} ${context.rocket} here today, ${aimWords(aim)} first. ${first.name}: ${motorCutWords(first.toCut)}${odds}${top}.`;
+  const top = first.height === null ? "" : `; top ${amountIn(first.height.p50, "distance", units)}`;
+  return `${ranked.length} of ${asked} motors ${ranked.length === 1 ? "suits" : "suit"} ${context.rocket} here today, ${aimWords(aim, units)} first. ${first.name}: ${motorCutWords(first.toCut)}${odds}${top}.`;
 }
 
 /** How the columns are read. */

@@ -10,7 +10,7 @@ import { wordForInput } from "./drivers.en.js";
 import { fieldOfFact, wordForFact } from "./facts.en.js";
 import { findingFigure } from "./figures.en.js";
 import { acceptedWords, doubtLine, foundWords, issueLine, issueSentence } from "./issues.en.js";
-import { checkCounts, missingFieldSentences, notCheckedSentence } from "./not-checked.en.js";
+import { checkCounts, missingFacts, missingFieldSentences, notCheckedSentence } from "./not-checked.en.js";
 import { wordForHelp, wordForOutcome, wordForReason, wordForWhy } from "./reasons.en.js";
 import { sourceWords } from "./rule-sources.en.js";
 import { wordForWarning } from "./warnings.en.js";
@@ -144,6 +144,13 @@ test("notCheckedSentence() counts the rules and names each fact once", () => {
   expect(notCheckedSentence([many, check("not-checked", "cloudBase")])).toBe(
     "2 rules were not checked, because the cloud cover, the visibility, the flyer's age, means to control a fire and 2 more facts are not known.",
   );
+  expect(missingFacts([...two, check("not-checked", "weatherAge", "totalImpulse")])).toEqual([
+    { name: "cloudCover", words: "the cloud cover", fields: ["plan: site.cloudCover"] },
+    { name: "visibility", words: "the visibility", fields: ["plan: site.visibility"] },
+    { name: "daylight", words: "whether it is daylight", fields: ["plan: site.daylight"] },
+    { name: "weatherAge", words: "the age of the weather", fields: ["plan: weather.taken", "plan: site.launchAt"] },
+    { name: "totalImpulse", words: "the total impulse", fields: [] },
+  ]);
   expect(missingFieldSentences([...two, check("not-checked", "age")])).toEqual([
     "Plan: site.cloudCover, site.visibility, site.daylight.",
     "Flyer: age.",

@@ -6,6 +6,8 @@ const loadPlan = () => import("../plan/plan-page.js");
 const loadPad = () => import("../pad/pad-page.js");
 const loadLibraries = () => import("../libraries/index.js");
 const loadLabel = () => import("../label/label-page.js");
+const loadShortlist = () => import("../shortlist/shortlist-page.js");
+const loadCardDesk = () => import("../card-desk/card-desk-page.js");
 const loadImport = () => import("../exchange/import-page.js");
 
 const PlanPage = lazy(async () => ({ default: (await loadPlan()).PlanPage }));
@@ -13,11 +15,14 @@ const PadPage = lazy(async () => ({ default: (await loadPad()).PadPage }));
 const ShelfPage = lazy(async () => ({ default: (await loadLibraries()).ShelfPage }));
 const DocumentPage = lazy(async () => ({ default: (await loadLibraries()).DocumentPage }));
 const LabelPage = lazy(async () => ({ default: (await loadLabel()).LabelPage }));
+const ShortlistPage = lazy(async () => ({ default: (await loadShortlist()).ShortlistPage }));
+const CardDeskPage = lazy(async () => ({ default: (await loadCardDesk()).CardDeskPage }));
 const ImportPage = lazy(async () => ({ default: (await loadImport()).ImportPage }));
 
 /** Loads what the first page did not need, so that going on takes no time. */
 export function loadAhead(): void {
-  for (const load of [loadPlan, loadPad, loadLibraries, loadLabel, loadImport]) load().catch(() => undefined);
+  for (const load of [loadPlan, loadPad, loadLibraries, loadLabel, loadShortlist, loadCardDesk, loadImport])
+    load().catch(() => undefined);
 }
 
 /** The page of a place. */
@@ -27,12 +32,16 @@ export function Page({ route }: { readonly route: Route }) {
       return <BenchPage />;
     case "import":
       return <ImportPage />;
+    case "card-desk":
+      return <CardDeskPage />;
     case "plan":
       return <PlanPage path={route.path} />;
     case "pad":
       return <PadPage path={route.path} />;
     case "label":
       return <LabelPage path={route.path} />;
+    case "shortlist":
+      return <ShortlistPage path={route.path} />;
     case "shelf":
       return <ShelfPage shelf={route.shelf} />;
     case "document":

@@ -6,7 +6,9 @@ const places: readonly Exclude<Route, { page: "unknown" }>[] = [
   { page: "import" },
   { page: "plan", path: "third flight 50%/#1.plan.json" },
   { page: "pad", path: "demo.plan.json" },
+  { page: "card-desk" },
   { page: "label", path: "bag-3.motor-in-hand.json" },
+  { page: "shortlist", path: "demo.plan.json" },
   { page: "shelf", shelf: "hands" },
   { page: "document", shelf: "rockets", path: "möwe.rocket.json" },
 ];

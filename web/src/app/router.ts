@@ -1,22 +1,31 @@
 import { useSyncExternalStore } from "react";
 
 /** Libraries, by the word that stands in the address. `others`: what has no library of its own, or cannot be read. */
-export const shelves = ["rockets", "motors", "hands", "tools", "fields", "others"] as const;
+export const shelves = ["rockets", "motors", "hands", "tools", "fields", "flyers", "rules", "others"] as const;
 export type Shelf = (typeof shelves)[number];
 
 /** Where in the app one is. The address after the hash says it, so that the app works from any folder and offline. */
 export type Route =
   | { readonly page: "bench" }
   | { readonly page: "import" }
+  | { readonly page: "card-desk" }
   | { readonly page: "plan"; readonly path: string }
   | { readonly page: "pad"; readonly path: string }
   | { readonly page: "label"; readonly path: string }
+  | { readonly page: "shortlist"; readonly path: string }
   | { readonly page: "shelf"; readonly shelf: Shelf }
   | { readonly page: "document"; readonly shelf: Shelf; readonly path: string }
   | { readonly page: "unknown"; readonly address: string };
 
 function isShelf(text: string | undefined): text is Shelf {
   return shelves.some((shelf) => shelf === text);
+}
+
+/** Pages of one document, by the word that stands in the address. */
+const pagesOfOne = ["plan", "pad", "label", "shortlist"] as const;
+
+function isPageOfOne(text: string): text is (typeof pagesOfOne)[number] {
+  return pagesOfOne.some((page) => page === text);
 }
 
 /**
@@ -38,10 +47,10 @@ export function routeOf(hash: string): Route {
   if (first === undefined || first === "") return { page: "bench" };
   if (rest.length > 0) return { page: "unknown", address };
   if (second === undefined || second === "") {
-    if (first === "import") return { page: "import" };
+    if (first === "import" || first === "card-desk") return { page: first };
     return isShelf(first) ? { page: "shelf", shelf: first } : { page: "unknown", address };
   }
-  if (first === "plan" || first === "pad" || first === "label") return { page: first, path: second };
+  if (isPageOfOne(first)) return { page: first, path: second };
   return isShelf(first) ? { page: "document", shelf: first, path: second } : { page: "unknown", address };
 }
 
@@ -51,7 +60,8 @@ export function addressOf(route: Exclude<Route, { page: "unknown" }>): string {
     case "bench":
       return "#/";
     case "import":
-      return "#/import";
+    case "card-desk":
+      return `#/${route.page}`;
     case "shelf":
       return `#/${route.shelf}`;
     case "document":

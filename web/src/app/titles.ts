@@ -17,12 +17,16 @@ export function titleOf(route: Route, name: string | undefined): string {
       return `Bench – ${APP}`;
     case "import":
       return `Import – ${APP}`;
+    case "card-desk":
+      return `Card desk – ${APP}`;
     case "plan":
       return `${named} – ${APP}`;
     case "pad":
       return `${named}, at the pad – ${APP}`;
     case "label":
       return `Label for ${named} – ${APP}`;
+    case "shortlist":
+      return `Shortlist for ${named} – ${APP}`;
     case "shelf":
       return `${shelfTitles[route.shelf]} – ${APP}`;
     case "document":

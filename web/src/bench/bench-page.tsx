@@ -63,6 +63,9 @@ export function BenchPage() {
         <span className="page-acts">
           <UndoButton />
           <DisplayMenu />
+          <a className="act" href={addressOf({ page: "card-desk" })}>
+            Card desk
+          </a>
           <a className="act" href={addressOf({ page: "import" })}>
             Import
           </a>

@@ -7,7 +7,9 @@ test.each([
   ["bag-3.motor-in-hand.json", null, "hands"],
   ["third.plan.json", null, null],
   ["x.json", "plan", null],
-  ["me.flyer.json", "flyer", "others"],
+  ["me.flyer.json", "flyer", "flyers"],
+  ["club.rule-set.json", null, "rules"],
+  ["third.flight.json", "flight", "others"],
   ["torn.json", null, "others"],
 ] as const)("shelfOf() puts %s, read as %s, into %s", (path, kind, shelf) => {
   expect(shelfOf({ path, kind })).toBe(shelf);

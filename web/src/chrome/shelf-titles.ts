@@ -8,6 +8,8 @@ export const shelfTitles: Readonly<Record<Shelf, string>> = Object.freeze({
   hands: "Motors in hand",
   tools: "Tools",
   fields: "Fields",
+  flyers: "Flyers",
+  rules: "Rule sets",
   others: "Other documents",
 });
 
@@ -17,6 +19,8 @@ const kindsOfShelves: Readonly<Partial<Record<Shelf, Kind>>> = Object.freeze({
   hands: "motor-in-hand",
   tools: "tool",
   fields: "field",
+  flyers: "flyer",
+  rules: "rule-set",
 });
 
 /** The kind that a library holds; undefined for what has no library of its own. */

@@ -327,3 +327,48 @@ describe("Computer.window()", () => {
     expect(get()).toMatchObject({ state: "waiting", fresh: false, window: { delay: 9 } });
   });
 });
+
+describe("Computer.shortlist()", () => {
+  test("Computer.shortlist() asks again when any motor comes, goes or changes, and not for another rocket", () => {
+    const { computer, asked, say, change } = ready();
+    computer.shortlist(plan).subscribe(() => undefined);
+    say({ kind: "read", job: 1, issues: [], files: [plan], right: true });
+    say({ kind: "done", job: 1 });
+    change("demo.rocket.json", { kind: "rocket", mass: 2 });
+    expect(asked()).toHaveLength(1);
+    change("new.motor.json", { kind: "motor" });
+    expect(asked()).toHaveLength(2);
+    expect(asked()[1]).toMatchObject({ ask: "shortlist", plan });
+    change("new.motor.json", null);
+    expect(asked()).toHaveLength(3);
+  });
+
+  test("Computer.shortlist() is dropped with the last who looks, and asked anew by who comes back", () => {
+    const { computer, crew, asked, say } = ready();
+    const { get, subscribe } = computer.shortlist(plan);
+    const ends = [subscribe(() => undefined), subscribe(() => undefined)];
+    ends[0]?.();
+    expect(crew().heard.at(-1)?.kind).toBe("ask");
+    ends[1]?.();
+    expect(crew().heard.at(-1)).toEqual({ kind: "drop", job: 1 });
+    say({ kind: "read", job: 1, issues: [], files: [plan], right: false });
+    expect(get().state).toBe("waiting");
+    subscribe(() => undefined);
+    expect(asked()).toHaveLength(2);
+  });
+
+  test("Computer.shortlist() tells how many motors are judged", () => {
+    const { computer, say } = ready();
+    computer.shortlist(plan).subscribe(() => undefined);
+    say({ kind: "beat", job: 1, done: 12, of: 48 });
+    expect(computer.shortlistProgress(plan).get()).toBe(0.25);
+    say({ kind: "done", job: 1 });
+    expect(computer.shortlistProgress(plan).get()).toBeNull();
+  });
+
+  test("Computer.plan() is not dropped with who looks", () => {
+    const { computer, crew } = ready();
+    computer.plan(plan).subscribe(() => undefined)();
+    expect(crew().heard.some(({ kind }) => kind === "drop")).toBe(false);
+  });
+});

@@ -8,6 +8,7 @@ export type {
   PlanWindow,
   Told,
 } from "./told.js";
+export { useAsideAnswer } from "./use-aside.js";
 export { useBrief } from "./use-brief.js";
 export { usePlanAnswer } from "./use-plan-answer.js";
 export { useProgress } from "./use-progress.js";

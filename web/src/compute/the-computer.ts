@@ -1,6 +1,10 @@
 import { documentSource, keepBrief, readBrief } from "../store/index.js";
+import { Aside } from "./aside.js";
 import { Computer } from "./computer.js";
 import { startCrew, version } from "./crew.js";
+
+/** Documents that are asked about and not kept. */
+export const aside = new Aside(documentSource);
 
 let made: Computer | null = null;
 
@@ -8,7 +12,7 @@ let made: Computer | null = null;
 export function theComputer(): Computer {
   made ??= new Computer({
     startCrew,
-    documents: documentSource,
+    documents: aside,
     memory: { read: readBrief, save: keepBrief },
     version,
     every(ms, look) {

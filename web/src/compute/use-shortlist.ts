@@ -1,7 +1,7 @@
 import { useMemo, useSyncExternalStore } from "react";
-import type { ShortlistAnswer } from "./told.js";
 import { shortlistSoFar } from "./shortlist-so-far.js";
 import { theComputer } from "./the-computer.js";
+import type { ShortlistAnswer } from "./told.js";
 
 type Aim = Parameters<typeof shortlistSoFar>[1];
 

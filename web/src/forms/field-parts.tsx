@@ -12,6 +12,7 @@ const corners = (label: string, one: string, hint?: string): FormPart => ({
   ...(hint === undefined ? {} : { hint }),
 });
 
+const orNone = 'A distance, or "none" where there is none near.';
 const origin = "East and north of the field's origin; west and south are negative.";
 
 /** A place to fly from. */
@@ -96,5 +97,24 @@ export const fieldParts: readonly FormPart[] = [
     field("tiltSector.from", "Guide may lean from", { aside: "azimuth", hint: "From here clockwise to the next." }),
     field("tiltSector.to", "to", { aside: "azimuth" }),
   ]),
-  more("Hours", [field("hours", "When one may fly")]),
+  more(
+    "Neighbours and ground",
+    [
+      field("smallest", "Smallest dimension", { hint: "Left out: the diameter of an edge that is a circle." }),
+      field("clearedDiameter", "Ground cleared of what burns", { aside: "diameter, about the pad" }),
+      field("distances.building", "Nearest occupied building", { aside: "from the pad", hint: orNone }),
+      field("distances.road", "Nearest busy public road", {
+        aside: "from the pad",
+        hint: `With more than ten vehicles an hour. ${orNone}`,
+      }),
+      field("distances.airport", "Nearest airport", { aside: "from the pad", hint: orNone }),
+      field("distances.uninvolved", "Nearest who have no part in it", {
+        aside: "from the pad",
+        hint: `Persons and property. ${orNone}`,
+      }),
+      field("controlledAirspace", "Flights enter controlled airspace", { threeWay: true }),
+    ],
+    "buildings, roads, airspace",
+  ),
+  more("Hours", [field("hours", "When one may fly", { hint: "For example 9:00 to 18:00." })]),
 ];

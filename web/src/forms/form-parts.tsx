@@ -12,6 +12,7 @@ import {
   RowsField,
   TextField,
   YesNo,
+  YesOrNo,
 } from "../parts/index.js";
 import { useNotes } from "../parts/scope.js";
 
@@ -90,7 +91,7 @@ function FieldControl({ path, base, part }: OnePartProps<FieldPart>) {
     case "choice":
       return <ChoiceField {...props} />;
     case "yes-no":
-      return <YesNo {...props} />;
+      return part.threeWay === true ? <YesOrNo {...props} /> : <YesNo {...props} />;
     case "reference":
       return <DocumentField {...props} />;
     default:

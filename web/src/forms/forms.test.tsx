@@ -13,11 +13,16 @@ import {
   PlanGuideForm,
   PlanHeadForm,
   PlanLimitsForm,
+  PlanPackingForm,
+  PlanRulesForm,
+  PlanSiteForm,
   PlanSpreadForm,
   PlanWeatherForm,
   RocketForm,
+  RuleSetForm,
   ToolForm,
 } from "./index.js";
+import { limitValue } from "./limit-field.js";
 import { thrustFrom } from "./thrust-field.js";
 
 const store = vi.hoisted(() => ({ entries: [] as { path: string }[] }));
@@ -46,6 +51,9 @@ const planForms = [
   PlanSpreadForm,
   PlanBallastForm,
   PlanChoiceForm,
+  PlanSiteForm,
+  PlanPackingForm,
+  PlanRulesForm,
 ];
 
 describe("forms", () => {
@@ -86,6 +94,7 @@ describe("forms", () => {
     keep("b.tool.json", blankDocument("tool"));
     keep("b.field.json", blankDocument("field"));
     keep("b.flyer.json", blankDocument("flyer"));
+    keep("b.rule-set.json", blankDocument("rule-set"));
     keep("b.plan.json", blankDocument("plan"));
     const page = [
       renderToString(<RocketForm path="b.rocket.json" />),
@@ -94,6 +103,7 @@ describe("forms", () => {
       renderToString(<ToolForm path="b.tool.json" />),
       renderToString(<FieldForm path="b.field.json" />),
       renderToString(<FlyerForm path="b.flyer.json" />),
+      renderToString(<RuleSetForm path="b.rule-set.json" />),
       ...planForms.map((Form) => renderToString(<Form path="b.plan.json" />)),
     ].join("");
     expect(page).not.toMatch(/NaN|undefined|\[object/);
@@ -132,6 +142,33 @@ describe("forms", () => {
     expect(page).not.toContain("Saturday");
   });
 
+  test("show a club's rules with what they were before, and what is wrong with a limit", () => {
+    keep("g.rule-set.json", {
+      kind: "rule-set",
+      version: 1,
+      name: "Club",
+      limits: { "wind-limit": { stop: "6 m" }, "weather-age": "off", daylight: "off", [HOSTILE]: { stop: 1 } },
+    });
+    const page = renderToString(<RuleSetForm path="g.rule-set.json" page />).replace(/\s|<!-- -->/gu, (each) =>
+      each.length > 1 ? "" : " ",
+    );
+    expect(page).toMatch(/<span>Wind<\/span>.*Else stop past most 20 mph; from High Power Rocket Safety Code/);
+    expect(page).toMatch(/value="6 m".*6 m.* found; a speed with its unit is accepted, for example/);
+    expect(page).toContain('placeholder="20 mph"');
+    expect(page.match(/Turned off\./g)).toHaveLength(1);
+    expect(page).toContain("the name of a rule: instructions-not-confirmed");
+    expect(page).not.toContain("<img");
+    expect(page).not.toMatch(/NaN|undefined|\[object/);
+  });
+
+  test("say yes, no, or that a thing is not said", () => {
+    keep("h.plan.json", { kind: "plan", version: 1, name: "Demo", site: { daylight: true, fireMeans: false } });
+    const page = renderToString(<PlanSiteForm path="h.plan.json" />);
+    const chosen = (label: string) =>
+      new RegExp(`${label}.*?data-selected="true"[^>]*>(?:<span[^>]*>.*?</span>)?([a-z ]+)<`, "s").exec(page)?.[1];
+    expect([chosen("The sun is up"), chosen("Means to report"), chosen("An adult")]).toEqual(["yes", "no", "not said"]);
+  });
+
   test("show nothing for a document that is gone", () => {
     expect(renderToString(<RocketForm path="gone.rocket.json" />)).not.toContain("NaN");
   });
@@ -144,6 +181,11 @@ describe("blankDocument()", () => {
     expect(checkField(kind, "name", raw["name"])).toBeUndefined();
     expect(parseQuantity(String(raw["name"]), "length").ok).toBe(false);
   });
+});
+
+test("limitValue() is a number only where the rule takes numbers", () => {
+  expect([limitValue("0,05", true), limitValue("5 %", true), limitValue("none", true)]).toEqual([0.05, 0.05, "none"]);
+  expect([limitValue("6", false), limitValue("6 m/s", false)]).toEqual(["6", "6 m/s"]);
 });
 
 describe("thrustFrom()", () => {

@@ -1,3 +1,4 @@
+import { planPackingParts, planRulesParts, planSiteParts } from "./day-parts.js";
 import { fieldParts } from "./field-parts.js";
 import { DocumentForm, type FormProps, PlanPartForm } from "./form.js";
 import { motorInHandParts, motorParts } from "./motor-parts.js";
@@ -12,6 +13,7 @@ import {
   planWeatherParts,
 } from "./plan-parts.js";
 import { rocketParts } from "./rocket-parts.js";
+import { ruleSetParts } from "./rule-set-parts.js";
 import { planSpreadParts } from "./spread-parts.js";
 import { toolParts } from "./tool-parts.js";
 
@@ -76,6 +78,26 @@ export function PlanLimitsForm(props: FormProps) {
 /** How uncertain each input of a plan is. */
 export function PlanSpreadForm(props: FormProps) {
   return <PlanPartForm {...props} parts={planSpreadParts} />;
+}
+
+/** What the rules ask of the day at the field. */
+export function PlanSiteForm(props: FormProps) {
+  return <PlanPartForm {...props} parts={planSiteParts} />;
+}
+
+/** What the flyer wants of the packing. */
+export function PlanPackingForm(props: FormProps) {
+  return <PlanPartForm {...props} parts={planPackingParts} />;
+}
+
+/** The rules that a plan is held against. */
+export function PlanRulesForm(props: FormProps) {
+  return <PlanPartForm {...props} parts={planRulesParts} />;
+}
+
+/** A club's own rules. */
+export function RuleSetForm(props: FormProps) {
+  return <DocumentForm {...props} parts={ruleSetParts} />;
 }
 
 /** Ballast for this flight. */

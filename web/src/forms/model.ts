@@ -20,6 +20,8 @@ export interface FieldPart {
   readonly long?: boolean;
   /** A text that is a day. */
   readonly day?: boolean;
+  /** Yes, no, or not said, where not said means not known. */
+  readonly threeWay?: boolean;
   /** Kinds of documents that fit. */
   readonly kinds?: readonly Kind[];
 }

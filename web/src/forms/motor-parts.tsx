@@ -74,6 +74,11 @@ export const motorParts: readonly FormPart[] = [
   more("Maker, price and hazards", [
     field("maker", "Maker"),
     field("certified", "Certified by"),
+    field("mostLiftOffMass", "Highest lift-off mass", {
+      aside: "the maker's",
+      hint: 'A mass, or "none" where the maker states none.',
+    }),
+    field("metalSponge", "Holds metal that throws sparks", { threeWay: true }),
     field("price", "Price", { hint: "In your own currency, to order a shortlist by." }),
     {
       part: "rows",

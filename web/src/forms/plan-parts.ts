@@ -159,5 +159,6 @@ export const planHeadParts: readonly FormPart[] = [
 /** Who flies. */
 export const flyerParts: readonly FormPart[] = [
   field("certification", "Certification level", { hint: "0 for none." }),
+  field("age", "Age", { aside: "years" }),
   field("association", "Association"),
 ];

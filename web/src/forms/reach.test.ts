@@ -1,5 +1,6 @@
 import { type Kind, kinds } from "@delaywright/documents";
 import { describe, expect, test } from "vitest";
+import { planPackingParts, planRulesParts, planSiteParts } from "./day-parts.js";
 import { fieldParts } from "./field-parts.js";
 import { headParts } from "./head-parts.js";
 import { type FormPart, fieldsOf } from "./model.js";
@@ -15,6 +16,7 @@ import {
   planWeatherParts,
 } from "./plan-parts.js";
 import { rocketParts } from "./rocket-parts.js";
+import { ruleSetParts } from "./rule-set-parts.js";
 import { planSpreadParts } from "./spread-parts.js";
 import { toolParts } from "./tool-parts.js";
 
@@ -50,6 +52,9 @@ const plan = [
   planChoiceParts,
   planBallastParts,
   planSpreadParts,
+  planSiteParts,
+  planPackingParts,
+  planRulesParts,
 ].flat();
 
 /** What every document starts with; `blankDocument()` writes it. */
@@ -62,13 +67,14 @@ const leftOut: Readonly<Record<string, readonly string[]>> = {
 };
 
 const forms: readonly (readonly [Kind, readonly FormPart[], number])[] = [
-  ["rocket", [...rocketParts, ...headParts], 67],
-  ["motor", [...motorParts, ...headParts], 25],
+  ["rocket", [...rocketParts, ...headParts], 76],
+  ["motor", [...motorParts, ...headParts], 27],
   ["motor-in-hand", [...motorInHandParts, ...headParts], 7],
   ["tool", [...toolParts, ...headParts], 12],
-  ["field", [...fieldParts, ...headParts], 22],
-  ["plan", plan, 51],
-  ["flyer", [...flyerParts, ...headParts], 4],
+  ["field", [...fieldParts, ...headParts], 29],
+  ["plan", plan, 67],
+  ["flyer", [...flyerParts, ...headParts], 5],
+  ["rule-set", [...ruleSetParts, ...headParts], 10],
 ];
 
 describe("fieldsOf()", () => {

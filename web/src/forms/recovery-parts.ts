@@ -8,6 +8,18 @@ const canopy = (base: string, what: string): readonly FormPart[] => [
   field(`${base}.strength`, "Bears", { hint: "The canopy and its fittings." }),
 ];
 
+/** Some sizes of shear pins. */
+export function pinRows(at: string, label: string): FormPart {
+  return {
+    part: "rows",
+    field: at,
+    label,
+    one: "size",
+    start: {},
+    parts: [field("size", "Thread"), field("count", "How many")],
+  };
+}
+
 /** How the rocket comes down. */
 export const recoveryParts: readonly FormPart[] = [
   field("recovery.motorCharge", "The motor's charge", {
@@ -20,6 +32,11 @@ export const recoveryParts: readonly FormPart[] = [
   ...canopy("recovery.main", "Main"),
   field("recovery.harness.length", "Length of the harness"),
   field("recovery.harness.strength", "Harness bears"),
+  field("recovery.fittingsStrength", "Links, bolts, eyes bear", { aside: "the weakest" }),
+  field("recovery.main.spillHole", "Hole cut into the main", {
+    aside: "diameter",
+    hint: "Beside the canopy's usual vent.",
+  }),
   {
     part: "either",
     label: "Electronics open it",
@@ -58,6 +75,7 @@ export const recoveryParts: readonly FormPart[] = [
         parts: [
           ...canopy("recovery.drogue", "Drogue"),
           field("recovery.main.opensAt", "Main opens at", { aside: "above ground" }),
+          pinRows("recovery.main.shearPins", "Pins that keep the main shut"),
         ],
       },
     ],

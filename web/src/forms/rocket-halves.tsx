@@ -6,7 +6,7 @@ import { headParts } from "./head-parts.js";
 import type { FormPart } from "./model.js";
 import { rocketParts } from "./rocket-parts.js";
 
-const packing: readonly string[] = ["Recovery", "Bay"];
+const packing: readonly string[] = ["Recovery", "Bay", "Sections as they land"];
 const folded = rocketParts.filter(({ part }) => part === "more");
 const isPacking = (part: FormPart): boolean => part.part === "more" && packing.includes(part.label);
 
@@ -34,7 +34,7 @@ export function RocketShapeForm(props: FormProps) {
   return <Piece {...props} parts={shapeParts} />;
 }
 
-/** What is packed into a rocket: recovery and bay. */
+/** What is packed into a rocket: recovery, bay, sections. */
 export function RocketPackingForm(props: FormProps) {
   return <Piece {...props} parts={packingParts} />;
 }

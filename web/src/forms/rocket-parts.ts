@@ -1,7 +1,7 @@
 import { defaultRocket, formatQuantity } from "@delaywright/documents";
 import { finParts } from "./fin-parts.js";
 import { type Branch, type FieldPart, type FormPart, field, more } from "./model.js";
-import { recoveryParts } from "./recovery-parts.js";
+import { pinRows, recoveryParts } from "./recovery-parts.js";
 
 const withoutMotor = ["massWithoutMotor", "balanceWithoutMotor"];
 const ready = ["massReady", "balanceReady", "readyWith"];
@@ -137,6 +137,9 @@ const shape: readonly FormPart[] = [
       field("aftDiameter", "Diameter behind it"),
     ],
   },
+  field("materials", "Built of", {
+    words: { light: "paper, wood or breakable plastic", other: "other, or with substantial metal parts" },
+  }),
   field("roughness", "Surface roughness", { leftOut: formatQuantity(defaultRocket.roughness, "length", "um") }),
   field("statedCp", "CP as somebody stated it", {
     aside: "from the tip",
@@ -159,20 +162,38 @@ const mount: readonly FormPart[] = [
   field("mount.diameter", "Inner diameter"),
   field("mount.motorAftAt", "Aft end of the motor", { aside: "from the tip" }),
   field("mount.length", "Length of the mount"),
-  field("mount.retention", "Kept in by"),
+  field("mount.retention", "Kept in by", {
+    words: { positive: "positive retention", friction: "friction", none: "nothing" },
+  }),
 ];
 
 const bay: readonly FormPart[] = [
   field("bay.diameter", "Inner diameter"),
   field("bay.length", "Free length", { hint: "What the charge fills." }),
   field("bay.pressure", "Pressure wanted"),
+  field("bay.friction", "Pulls apart at", {
+    aside: "without pins",
+    hint: "Pull the joint with a spring balance. It tells whether the charge parts it.",
+  }),
+  pinRows("bay.shearPins", "Shear pins"),
+  field("electronicsBay.diameter", "Electronics bay, across", { aside: "inside" }),
+  field("electronicsBay.length", "Electronics bay, long", {
+    aside: "inside",
+    hint: "Its static ports are for this volume.",
+  }),
+];
+
+const sections: readonly FormPart[] = [
   {
     part: "rows",
-    field: "bay.shearPins",
-    label: "Shear pins",
-    one: "size",
-    start: {},
-    parts: [field("size", "Thread"), field("count", "How many")],
+    field: "sectionMasses",
+    label: "Masses of the sections",
+    one: "section",
+    start: "",
+    flat: true,
+    fixedOrder: true,
+    hint: "Tethered, as they land, the burnt-out motor with its own. Left out: the whole rocket lands as one.",
+    parts: [field("", "Mass")],
   },
 ];
 
@@ -191,6 +212,7 @@ export const rocketParts: readonly FormPart[] = [
   more("Guide fittings", fittings, "buttons, lugs"),
   more("Motor mount", mount),
   more("Recovery", recoveryParts, "canopy, harness, electronics"),
-  more("Bay", bay, "charge, shear pins"),
+  more("Bay", bay, "charge, shear pins, electronics"),
+  more("Sections as they land", sections, "for the landing energy"),
   more("Drag", [{ part: "either", label: "Drag", at: "drag", branches: dragBranches }]),
 ];

@@ -4,7 +4,7 @@ import { useState } from "react";
 import { addressOf, type Shelf } from "../app/router.js";
 import { PageTop } from "../chrome/page-top.js";
 import { kindOfShelf, shelfOf, shelfTitles } from "../chrome/shelf-titles.js";
-import { FieldForm, FlyerForm, MotorForm, MotorInHandForm, RocketForm, ToolForm } from "../forms/index.js";
+import { FieldForm, FlyerForm, MotorForm, MotorInHandForm, RocketForm, RuleSetForm, ToolForm } from "../forms/index.js";
 import { IssueList } from "../parts/index.js";
 import { type Entry, useEntries, useEntry } from "../store/index.js";
 import { DocumentActs } from "./document-acts.js";
@@ -96,6 +96,8 @@ function Form({ entry }: { readonly entry: Entry }) {
       return <FieldForm path={path} page />;
     case "flyer":
       return <FlyerForm path={path} page />;
+    case "rule-set":
+      return <RuleSetForm path={path} page />;
     case "plan":
       return (
         <p>

@@ -78,6 +78,15 @@ export function factsOf(shelf: Shelf, raw: Raw, nameOf: (path: string) => string
       const elevation = typed(raw["elevation"]);
       return words(elevation && `${elevation} above the sea`, ceilingOf(raw["ceiling"]));
     }
+    case "flyers": {
+      const [level, age] = [typed(raw["certification"]), typed(raw["age"])];
+      return words(level && `level ${level}`, typed(raw["association"]), age && `${age} years`);
+    }
+    case "rules": {
+      const count = isKeyed(raw["limits"]) ? Object.keys(raw["limits"]).length : 0;
+      const set = count === 0 ? null : count === 1 ? "1 rule set" : `${count} rules set`;
+      return words(typed(raw["source"]), typed(raw["edition"]), set);
+    }
     case "others":
       return words(typed(raw["kind"]));
   }

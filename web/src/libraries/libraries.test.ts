@@ -56,6 +56,13 @@ describe("factsOf()", () => {
       "210 m above the sea, ceiling 900 m above the sea",
     ],
     ["fields", raw("field", { elevation: 3, ceiling: [] }), "3 above the sea"],
+    ["flyers", raw("flyer", { certification: 0, age: 35 }), "level 0, 35 years"],
+    [
+      "rules",
+      raw("rule-set", { source: "Field rules", edition: "2026", limits: { "wind-limit": "off", "tilt-limit": {} } }),
+      "Field rules, 2026, 2 rules set",
+    ],
+    ["rules", raw("rule-set", { limits: [] }), ""],
   ] as const)("of %s, case %#", (shelf, document, words) => {
     expect(factsOf(shelf, document, nameOf)).toBe(words);
   });

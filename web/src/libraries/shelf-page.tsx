@@ -4,11 +4,13 @@ import { Button, Input, Label, SearchField } from "react-aria-components";
 import { addressOf, go, type Shelf } from "../app/router.js";
 import { PageTop } from "../chrome/page-top.js";
 import { kindOfShelf, shelfOf, shelfTitles } from "../chrome/shelf-titles.js";
+import { DemoMotorsAct } from "../exchange/demo-motors-act.js";
 import { blankDocument } from "../parts/index.js";
 import { addDocument, type Entry, useEntries } from "../store/index.js";
 import { factsOf } from "./facts.js";
 import { ownIssues, stateWords } from "./own-issues.js";
 import { emptyWords, oneOfShelf } from "./shelf-words.js";
+import { ShortlistLinks } from "./shortlist-links.js";
 
 /** So many documents need no search. */
 const FEW = 8;
@@ -44,6 +46,7 @@ export function ShelfPage({ shelf }: { readonly shelf: Shelf }) {
         )}
       </PageTop>
       <main className="page-panel shelf" id="main" tabIndex={-1}>
+        {shelf === "motors" && own.length > 0 && <ShortlistLinks />}
         {own.length > FEW && (
           <SearchField className="shelf-search" value={sought} onChange={setSought}>
             <Label>Find</Label>
@@ -57,6 +60,7 @@ export function ShelfPage({ shelf }: { readonly shelf: Shelf }) {
             <ShelfLine key={entry.path} shelf={shelf} entry={entry} facts={facts} />
           ))}
         </ul>
+        {shelf === "motors" && <DemoMotorsAct />}
       </main>
     </div>
   );

@@ -7,6 +7,8 @@ export const oneOfShelf: Readonly<Record<Shelf, string>> = Object.freeze({
   hands: "motor in hand",
   tools: "tool",
   fields: "field",
+  flyers: "flyer",
+  rules: "rule set",
   others: "document",
 });
 
@@ -17,5 +19,7 @@ export const emptyWords: Readonly<Record<Shelf, string>> = Object.freeze({
   hands: "No motor in hand yet. Each motor that you cut is one of its own, with its bag, label and lot.",
   tools: "No tool yet. Make one from what each end takes out and each ring keeps back.",
   fields: "No field yet. Make one from its height above the sea and its edges.",
+  flyers: "No flyer yet. Make one from a name, a certification level and an age.",
+  rules: "No rule set yet. Make one where your club's own rules are tighter or looser than the association's.",
   others: "Nothing else is kept here.",
 });

@@ -48,6 +48,7 @@ export function PadFoot({ words, plan, awake, problems, fresh }: PadFootProps) {
         <b>{igniter}</b>
         {misfire}
       </div>
+      <p className="pad-authority">{cautions.authority.join(" ")}</p>
     </section>
   );
 }

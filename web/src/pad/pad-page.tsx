@@ -85,8 +85,8 @@ function Pad({ path, documents }: { readonly path: string; readonly documents: P
       <section className="pad-lands" aria-label="Where it lands">
         <PadMap {...landingProps(told.facts, pictures)} units={units} state={state} />
       </section>
-      <PadPrep plan={documents.plan} answer={answer} units={units} />
       <PadFoot words={words} plan={documents.plan} awake={awake} problems={answer.issues.length} fresh={answer.fresh} />
+      <PadPrep plan={documents.plan} answer={answer} units={units} isNext={words.act === null} />
     </main>
   );
 }

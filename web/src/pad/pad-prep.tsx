@@ -15,10 +15,12 @@ interface PadPrepProps {
   readonly plan: Entry;
   readonly answer: PlanAnswer;
   readonly units: UnitSystem;
+  /** Nothing else is to be done first. */
+  readonly isNext: boolean;
 }
 
 /** The next step of the prep sheet, to be signed here. */
-export function PadPrep({ plan, answer, units }: PadPrepProps) {
+export function PadPrep({ plan, answer, units, isNext }: PadPrepProps) {
   const prep = usePrep(plan.path, answer);
   if (prep === null) return null;
   return (
@@ -31,13 +33,13 @@ export function PadPrep({ plan, answer, units }: PadPrepProps) {
           </Button>
         </>
       ) : (
-        <NextStep key={prep.flight.path} plan={plan} prep={prep} units={units} />
+        <NextStep key={prep.flight.path} plan={plan} prep={prep} units={units} isNext={isNext} />
       )}
     </section>
   );
 }
 
-function NextStep({ plan, prep, units }: Pick<PadPrepProps, "plan" | "units"> & { readonly prep: Prep }) {
+function NextStep({ plan, prep, units, isNext }: Omit<PadPrepProps, "answer"> & { readonly prep: Prep }) {
   const now = useNow(1000);
   const [initials, setInitials] = useInitials();
   // asked for here only where the sheet never was signed on this device
@@ -78,7 +80,7 @@ function NextStep({ plan, prep, units }: Pick<PadPrepProps, "plan" | "units"> & 
         {refusal}
       </p>
       <Button
-        className="act"
+        className={isNext ? "next-act" : "act"}
         aria-label={`Sign: ${line.title}`}
         isDisabled={prep.waiting !== null || left > 0}
         onPress={() => sign((inputs) => signOff(line.id, inputs))}

@@ -7,7 +7,7 @@ const names: Readonly<Record<Kind, string>> = Object.freeze({
   "motor-in-hand": "New motor in hand",
   tool: "New tool",
   field: "New field",
-  flyer: "Flyer",
+  flyer: "New flyer",
   "rule-set": "New rule set",
   log: "New log",
   flight: "New flight",

@@ -6,6 +6,8 @@ const shelves: Readonly<Record<string, string>> = Object.freeze({
   "motor-in-hand": "hands",
   tool: "tools",
   field: "fields",
+  flyer: "flyers",
+  "rule-set": "rules",
 });
 
 /** The address of a document's own page; undefined for kinds without one. */

@@ -17,6 +17,8 @@ export interface DocumentFieldProps extends FieldProps {
   readonly leftOut?: string | undefined;
   /** Kinds that fit; left out: what the schema names. */
   readonly kinds?: readonly Kind[] | undefined;
+  /** Words that may stand in place of a document, as they are shown; one that says what is left out is shown as that. */
+  readonly words?: Readonly<Record<string, string>> | undefined;
 }
 
 const LEFT_OUT = "(left out)";
@@ -34,21 +36,23 @@ export function wordOfKind(kind: Kind): string {
 
 /** A document of the library that this one refers to. */
 export const DocumentField = memo(function DocumentField(props: DocumentFieldProps) {
-  const { path, field, label, aside, hint, required = false, leftOut } = props;
+  const { path, field, label, aside, hint, required = false, leftOut, words = {} } = props;
   const state = useField(path, field, label);
   const entries = useListing();
   const fitting: readonly Kind[] =
     props.kinds ?? (state.kind === null ? [] : (kinds[state.kind].references[lastKeyOf(field)] ?? []));
   const { value } = state;
   const inside = isKeyed(value) ? String(value["name"] ?? "unnamed") : undefined;
-  const chosen = typeof value === "string" ? value : undefined;
+  const isSilent = (word: string): boolean => leftOut !== undefined && words[word] === leftOut;
+  const chosen = typeof value === "string" && !isSilent(value) ? value : undefined;
   const there = entries.find((entry) => entry.path === chosen);
   const offered = entries.filter((entry) => entry.kind !== null && fitting.includes(entry.kind));
   const optional = leftOut !== undefined || state.shape?.required === false;
   const items = [
     ...(optional ? [{ id: LEFT_OUT, word: leftOut ?? "none" }] : []),
     ...(inside === undefined ? [] : [{ id: INSIDE, word: `${inside}, inside this document` }]),
-    ...(chosen !== undefined && !offered.includes(there as (typeof entries)[number])
+    ...Object.entries(words).flatMap(([id, word]) => (isSilent(id) ? [] : [{ id, word }])),
+    ...(chosen !== undefined && !Object.hasOwn(words, chosen) && !offered.includes(there as (typeof entries)[number])
       ? [{ id: chosen, word: `${chosen}, not in the library` }]
       : []),
     ...offered.map((entry) => ({ id: entry.path, word: wordOfEntry(entry, fitting, offered) })),

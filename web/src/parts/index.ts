@@ -25,3 +25,4 @@ export { useSame } from "./use-same.js";
 export { Verdict, type VerdictWord } from "./verdict.js";
 export { WithSource } from "./with-source.js";
 export { SwitchRow, YesNo } from "./yes-no.js";
+export { YesOrNo } from "./yes-or-no.js";

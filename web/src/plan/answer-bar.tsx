@@ -1,4 +1,12 @@
-import { backUpNote, glued, holdsPercent, type Issue, percent, type UnitSystem } from "@delaywright/documents";
+import {
+  backUpNote,
+  cautions,
+  glued,
+  holdsPercent,
+  type Issue,
+  percent,
+  type UnitSystem,
+} from "@delaywright/documents";
 import { Button } from "react-aria-components";
 import { type PlanAnswer, type Told, useProgress } from "../compute/index.js";
 import { OddsFigure, revealField } from "../parts/index.js";
@@ -152,6 +160,7 @@ function Figures({ answer, told, documents, age, units }: AnswerBarProps & { rea
         </Button>
         {checks.first !== "" && <p className="quiet">{checks.first}</p>}
         <p className="quiet">{checks.rest}</p>
+        {checks.stops && <p className="quiet">{cautions.authority.join(" ")}</p>}
         <Standing answer={answer} documents={documents} age={age} />
       </div>
       <p className="hidden" role="status">

@@ -74,14 +74,28 @@ describe("checksWords()", () => {
   const of = (...verdicts: string[]) => checksWords(inventedTold({ data: { checks: verdicts.map(check) } }).data);
 
   test("names the weightiest first", () => {
-    expect(of("pass", "pass")).toEqual({ head: "All checks within", first: "", rest: "2 looked at" });
-    expect(of("pass", "look")).toMatchObject({ head: "One check says look", rest: "1 within, none says stop" });
-    expect(of("look", "stop", "stop")).toMatchObject({ head: "2 checks say stop", rest: "0 within, 1 says look" });
+    expect(of("pass", "pass")).toEqual({
+      head: "All checks within",
+      first: "",
+      rest: "2 looked at",
+      stops: false,
+    });
+    expect(of("pass", "look")).toMatchObject({
+      head: "One check says look",
+      rest: "1 within, none says stop",
+      stops: false,
+    });
+    expect(of("look", "stop", "stop")).toMatchObject({
+      head: "2 checks say stop",
+      rest: "0 within, 1 says look",
+      stops: true,
+    });
     expect(of("look").first).toBe("Guide-exit speed");
     expect(of("pass", "not-checked")).toEqual({
       head: "No check says stop or look",
       first: "",
       rest: "1 within, 1 not checked",
+      stops: false,
     });
     expect(of("stop", "not-checked").rest).toBe("0 within, 0 say look, 1 not checked");
   });

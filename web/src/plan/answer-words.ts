@@ -47,6 +47,8 @@ export interface ChecksWords {
   readonly head: string;
   readonly first: string;
   readonly rest: string;
+  /** Some check says stop. */
+  readonly stops: boolean;
 }
 
 const say = (count: number, word: string): string =>
@@ -67,6 +69,7 @@ export function checksWords({ checks }: DecisionData): ChecksWords {
       head: notChecked === 0 ? "All checks within" : "No check says stop or look",
       first: "",
       rest: `${within} ${notChecked === 0 ? "looked at" : "within"}${without}`,
+      stops: false,
     };
   const word = first.verdict;
   const others = word === "stop" ? saysLook(looks?.length ?? 0) : "none says stop";
@@ -74,6 +77,7 @@ export function checksWords({ checks }: DecisionData): ChecksWords {
     head: say(weighty.length, word),
     first: checkLine(first).name,
     rest: `${within} within, ${others}${without}`,
+    stops: word === "stop",
   };
 }
 

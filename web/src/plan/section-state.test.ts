@@ -65,6 +65,16 @@ describe("sectionStates()", () => {
     expect(states({ documents, told })["cut"]).toBe("part: Bag 3, over-cut");
   });
 
+  test("says how far the prep sheet has come", () => {
+    const prep = (flight: object | null, state: object) => ({ flight, data: { state } }) as SheetStanding["prep"];
+    const steps = [{ status: "signed" }, { status: "open" }];
+    const begun = { steps, flown: false, next: "cut" };
+    expect(states({ prep: prep(null, begun) ?? null })["prep"]).toBe("open: not begun");
+    expect(states({ prep: prep({}, begun) ?? null })["prep"]).toBe("part: 1 of 2 signed");
+    const flown = { steps, flown: true, next: null };
+    expect(states({ prep: prep({}, flown) ?? null })["prep"]).toBe("full: flown, and all signed");
+  });
+
   test("counts the checks that say stop or look", () => {
     const check = (verdict: string) => ({ code: "ceiling", verdict, value: 1, limit: 0, unit: "m", source: "" });
     expect(states({ told: inventedTold({ data: { checks: [check("look")] } }) })["checks"]).toBe("part: 1 says look");

@@ -87,16 +87,21 @@ function SignedSheet({ plan, prep, units }: SignedSheetProps) {
       <div ref={sheet}>
         <header className="print-only">
           <h2>Prep sheet: {plan.name}</h2>
-          <p>{data.setting === null ? "" : `${delayWords(data.setting.delay)}. `}Initials and time beside each step.</p>
+          <p>
+            {data.setting === null ? "" : `Delay ${delayWords(data.setting.delay)}. `}Initials and time beside each
+            step.
+          </p>
         </header>
-        <PrepSheet
-          data={data}
-          units={units}
-          now={now}
-          closed={closed}
-          onSign={(step) => sign((inputs) => signOff(step, inputs))}
-          onTakeBack={(step) => setAsked({ what: "take-back", step })}
-        />
+        <div className="prep-columns">
+          <PrepSheet
+            data={data}
+            units={units}
+            now={now}
+            closed={closed}
+            onSign={(step) => sign((inputs) => signOff(step, inputs))}
+            onTakeBack={(step) => setAsked({ what: "take-back", step })}
+          />
+        </div>
       </div>
       <p className="prep-print">
         <Button className="act" onPress={() => printAlone(sheet.current)}>

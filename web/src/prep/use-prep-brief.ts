@@ -31,10 +31,7 @@ function briefOf(path: string, settled: Told): Promise<PrepBrief | null> {
  * @param path of the plan
  * @param answer to it
  */
-export function usePrepBrief(
-  path: string,
-  answer: Pick<PlanAnswer, "told" | "fresh" | "settling">,
-): KnownBrief | null {
+export function usePrepBrief(path: string, answer: Pick<PlanAnswer, "told" | "fresh" | "settling">): KnownBrief | null {
   const [last, setLast] = useState<{ readonly of: Told; readonly path: string; readonly brief: PrepBrief } | null>(
     null,
   );

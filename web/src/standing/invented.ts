@@ -83,6 +83,8 @@ export function inventedDocuments(more: Partial<PlanDocuments> = {}, plan: Raw =
     inHand: null,
     tool: null,
     field: null,
+    flyer: null,
+    ruleSet: null,
     ...more,
   };
 }

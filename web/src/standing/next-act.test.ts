@@ -1,3 +1,4 @@
+import type { PrepLine } from "@delaywright/documents";
 import { describe, expect, test } from "vitest";
 import { inventedDocuments, inventedPart, inventedSetting, inventedTold } from "./invented.js";
 import { nextAct, type Standing, sectionOfIssue } from "./next-act.js";
@@ -67,6 +68,29 @@ describe("nextAct()", () => {
     expect(words({ told: inventedTold({ data: { checks: [stop] } }) })).toBe("Next: see what says stop");
   });
 
+  test("goes on with the prep sheet of a flight that was begun, and leaves the pad's steps to the pad view", () => {
+    const cut = inventedSetting({ end: null, spacers: [], depth: 0.004 });
+    const data = {
+      settings: [cut],
+      toCut: { ...cut, reachesLeast: true, reachesHolds: true },
+      given: { delayKind: "adjustable", removedDepth: 0.004 },
+    };
+    const done = {
+      told: inventedTold({ data }),
+      documents: inventedDocuments({ inHand: hand([{ before: "22 mm" }]) }),
+    };
+    const step = (phase: string) => ({ phase, title: "Fold the parachute" }) as PrepLine;
+    expect(nextAct(standing({ ...done, prepStep: step("packing") }))).toEqual({
+      words: "Next: fold the parachute",
+      short: "Next: the prep sheet",
+      section: "prep",
+    });
+    expect(words({ ...done, prepStep: step("pad") })).toBe("Next: to the pad");
+    expect(words({ ...done, prepStep: null })).toBe("Next: to the pad");
+    // what is still to cut comes first
+    expect(words({ prepStep: step("bench") })).toBe("Next: name the motor in hand");
+  });
+
   test("has nothing to say without an answer and without an issue", () => {
     expect(words({ told: null })).toBeUndefined();
   });
@@ -82,10 +106,18 @@ describe("sectionOfIssue()", () => {
     ["demo.plan.json", "date", "field"],
     ["demo.plan.json", "flyer", "field"],
     ["demo.plan.json", "ballast.mass", "rocket"],
+    ["demo-76.rocket.json", "electronicsBay.length", "packing"],
+    ["demo.plan.json", "site.cloudCover", "field"],
+    ["demo.plan.json", "packing.charge", "packing"],
+    ["demo.plan.json", "ruleSet", "checks"],
+    ["me.flyer.json", "age", "field"],
+    ["club.rule-set.json", "limits.wind-limit.stop", "checks"],
     ["demo.plan.json", "tool", "cut"],
     ["demo.plan.json", "spread.dragScale", "delay"],
   ])("%s %s stands in %s", (file, path, section) => {
-    expect(sectionOfIssue({ file, path }, inventedDocuments())).toBe(section);
+    const flyer = inventedPart("me.flyer.json", {});
+    const ruleSet = inventedPart("club.rule-set.json", {});
+    expect(sectionOfIssue({ file, path }, inventedDocuments({ flyer, ruleSet }))).toBe(section);
   });
 
   test("looks into documents that stand inside the plan", () => {

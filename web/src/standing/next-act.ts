@@ -53,15 +53,22 @@ const planFields: Readonly<Record<string, SectionId>> = Object.freeze({
   name: "field",
   flyer: "field",
   note: "field",
+  site: "field",
+  packing: "packing",
+  ruleSet: "checks",
 });
+
+/** Fields of a rocket that are written in the Packing section. */
+const packed: readonly string[] = ["recovery", "bay", "electronicsBay", "sectionMasses"];
 
 /** The section in which the field of an issue is written. */
 export function sectionOfIssue(issue: Pick<Issue, "file" | "path">, documents: PlanDocuments): SectionId {
-  const { rocket, motor, inHand, tool, field } = documents;
+  const { rocket, motor, inHand, tool, field, flyer, ruleSet } = documents;
   const inRocket = pathInside(rocket, issue);
-  if (inRocket !== null) return ["recovery", "bay"].includes(first(inRocket)) ? "packing" : "rocket";
+  if (inRocket !== null) return packed.includes(first(inRocket)) ? "packing" : "rocket";
   if (pathInside(motor, issue) !== null || pathInside(inHand, issue) !== null) return "motor";
-  if (pathInside(field, issue) !== null) return "field";
+  if (pathInside(field, issue) !== null || pathInside(flyer, issue) !== null) return "field";
+  if (pathInside(ruleSet, issue) !== null) return "checks";
   if (pathInside(tool, issue) !== null) return "cut";
   return planFields[first(issue.path)] ?? "delay";
 }

@@ -7,10 +7,12 @@ const entry = (path: string, raw: Readonly<Record<string, unknown>> | null) =>
 
 test("documentsOf() finds documents in the library and inside the plan", () => {
   const motor = { kind: "motor-in-hand", name: "Bag 3", type: "m.motor.json" };
+  const others = { flyer: { kind: "flyer", name: "Me" }, ruleSet: "c.rule-set.json" };
   const entries = [
-    entry("p.plan.json", { kind: "plan", rocket: "r.rocket.json", motor, field: "gone.json" }),
+    entry("p.plan.json", { kind: "plan", rocket: "r.rocket.json", motor, field: "gone.json", ...others }),
     entry("r.rocket.json", { kind: "rocket", name: "Demo rocket 76" }),
     entry("m.motor.json", { kind: "motor", name: "Demo H150" }),
+    entry("c.rule-set.json", { kind: "rule-set", name: "Club" }),
   ];
   const found = documentsOf("p.plan.json", entries);
   expect(found).toMatchObject({
@@ -19,7 +21,11 @@ test("documentsOf() finds documents in the library and inside the plan", () => {
     inHand: { path: "p.plan.json", within: "motor", name: "Bag 3" },
     tool: null,
     field: null,
+    flyer: { path: "p.plan.json", within: "flyer", name: "Me" },
+    ruleSet: { path: "c.rule-set.json", within: "", name: "Club" },
   });
+  const silent = [entry("p.plan.json", { kind: "plan", ruleSet: "association" })];
+  expect(documentsOf("p.plan.json", silent)?.ruleSet).toBeNull();
   expect(fieldWithin({ within: "motor" }, "lot")).toBe("motor.lot");
 });
 

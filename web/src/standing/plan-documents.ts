@@ -21,6 +21,9 @@ export interface PlanDocuments {
   readonly inHand: PartOfPlan | null;
   readonly tool: PartOfPlan | null;
   readonly field: PartOfPlan | null;
+  readonly flyer: PartOfPlan | null;
+  /** A club's rule set. */
+  readonly ruleSet: PartOfPlan | null;
 }
 
 /** A field of a part of a plan, as its file names it. */
@@ -60,6 +63,8 @@ export function documentsOf(path: string, entries: readonly Entry[]): PlanDocume
     inHand,
     tool: partAt(root, "tool", entries),
     field: partAt(root, "field", entries),
+    flyer: partAt(root, "flyer", entries),
+    ruleSet: partAt(root, "ruleSet", entries),
   };
 }
 

@@ -1,9 +1,9 @@
 import { execFile } from "node:child_process";
 import { mkdtemp, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
-import { join } from "node:path";
+import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
-import type { DecisionData, Raw } from "@delaywright/documents";
+import type { DecisionData, Raw, ShortlistData } from "@delaywright/documents";
 
 const root = fileURLToPath(new URL("../../..", import.meta.url));
 
@@ -17,11 +17,20 @@ export function demoFile(name: string): string {
 
 /** What the command line decides on a plan. Limits that are not met are an answer too. */
 export function decide(plan: string): Promise<DecisionData> {
+  return answerOf<DecisionData>("decide", plan);
+}
+
+/** What the command line says of the motors beside a plan, nearest to a height first. */
+export function shortlist(plan: string, height: string): Promise<ShortlistData> {
+  return answerOf<ShortlistData>("shortlist", plan, "--motors", dirname(plan), "--height", height);
+}
+
+function answerOf<Data>(...asked: readonly string[]): Promise<Data> {
   const launcher = join(root, "cli/bin/delaywright.mjs");
   return new Promise((resolve, reject) => {
-    execFile(process.execPath, [launcher, "decide", plan, "--json"], { maxBuffer: 1e8 }, (error, stdout, stderr) => {
-      if (stdout.startsWith("{")) resolve(JSON.parse(stdout) as DecisionData);
-      else reject(new Error(`the command line gave no decision: ${stderr || error?.message}`));
+    execFile(process.execPath, [launcher, ...asked, "--json"], { maxBuffer: 1e8 }, (error, stdout, stderr) => {
+      if (stdout.startsWith("{")) resolve(JSON.parse(stdout) as Data);
+      else reject(new Error(`the command line gave no answer: ${stderr || error?.message}`));
     });
   });
 }

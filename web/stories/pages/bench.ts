@@ -1,5 +1,6 @@
 import { readFile } from "node:fs/promises";
 import { expect, type Locator, type Page } from "@playwright/test";
+import { CardDeskPage } from "./card-desk.js";
 import { ImportPage } from "./import.js";
 import { type DocumentPage, ShelfPage } from "./library.js";
 import { PlanPage } from "./plan.js";
@@ -70,6 +71,13 @@ export class BenchPage {
     const place = new ImportPage(this.page);
     await place.isOpen();
     return place;
+  }
+
+  async goToCardDesk(): Promise<CardDeskPage> {
+    await this.page.getByRole("banner").getByRole("link", { name: "Card desk" }).click();
+    const desk = new CardDeskPage(this.page);
+    await desk.isOpen();
+    return desk;
   }
 
   /** Exports everything; gives the text of the file. */

@@ -3,6 +3,7 @@ import { BenchPage } from "./bench.js";
 import { LabelPage } from "./label.js";
 import { PadPage } from "./pad.js";
 import { beginning, plain, words } from "./sheet.js";
+import { ShortlistPage } from "./shortlist.js";
 
 /** Longest that all draws may take on a machine that has other work [ms]. */
 const PATIENCE = 45_000;
@@ -10,7 +11,16 @@ const PATIENCE = 45_000;
 /** One row of the table of settings, as it stands there. */
 export type SettingRow = Readonly<Record<"delay" | "cut" | "clean" | "holds" | "half" | "below" | "above", string>>;
 
-export type SectionTitle = "Rocket" | "Motor" | "Field & weather" | "Delay" | "Cut" | "Packing" | "Checks";
+export type SectionTitle =
+  | "Rocket"
+  | "Motor"
+  | "Field & weather"
+  | "Delay"
+  | "Cut"
+  | "Packing"
+  | "Checks"
+  | "Prep"
+  | "Card";
 
 /** A plan's sheet. */
 export class PlanPage {
@@ -106,6 +116,13 @@ export class PlanPage {
     const pad = new PadPage(this.page);
     await pad.isOpen();
     return pad;
+  }
+
+  async goToShortlist(): Promise<ShortlistPage> {
+    await (await this.section("Motor")).getByRole("link", { name: "Shortlist of my motors" }).click();
+    const list = new ShortlistPage(this.page);
+    await list.isOpen();
+    return list;
   }
 
   async goToBench(): Promise<BenchPage> {

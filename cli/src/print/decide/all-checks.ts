@@ -1,5 +1,6 @@
 import {
   checkCounts,
+  checkFigures,
   checkLine,
   type DecisionData,
   missingFieldSentences,
@@ -20,10 +21,10 @@ export function checksNote({ checks }: DecisionData, everyCheck: boolean): strin
 /** Every rule with what was found, its limit, what it means and where it is from; then what would make the others known. */
 export function allChecks({ checks }: DecisionData): string {
   const lines = checks.map((check) => {
-    const { name, value, limit, meaning, source } = checkLine(check);
-    const figures = [value, limit].filter((part) => part !== "").join(", ");
+    const line = checkLine(check);
+    const { name, meaning, source } = line;
     return bullet(
-      `${verdictWords[check.verdict]}: ${[name, figures].filter((part) => part !== "").join(" ")}. ${meaning === "" ? "" : `${meaning} `}[${source}]`,
+      `${verdictWords[check.verdict]}: ${[name, checkFigures(line)].filter((part) => part !== "").join(" ")}. ${meaning === "" ? "" : `${meaning} `}[${source}]`,
     );
   });
   const fields = missingFieldSentences(checks);

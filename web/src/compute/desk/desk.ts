@@ -171,8 +171,9 @@ export class Desk {
     const asked = { draws, seed: SEED, model };
     this.options.post({ kind: "shelf", job, shelf: shelfOf(shelf, opened, asked) });
     const { judges } = this.options.share;
+    this.judgedBefore.begin({ plan: opened.plan, ...asked });
     let untold: JudgedMotor[] = [];
-    await shortlist(shelf.candidates, opened.plan, {
+    await shortlist(this.judgedBefore.knownFirst(shelf.candidates), opened.plan, {
       ...asked,
       run: this.judgedBefore.over((spec, candidate) => judges.judge(task, spec, candidate)),
       lanes: judges.lanes,

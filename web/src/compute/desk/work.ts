@@ -14,7 +14,14 @@ export interface Work {
 }
 
 /** What is done first: what somebody looks at and waits for. */
-const ranks: Readonly<Record<WorkKind, number>> = { plan: 0, window: 1, pictures: 2, shortlist: 3, brief: 4, "warm-up": 5 };
+const ranks: Readonly<Record<WorkKind, number>> = {
+  plan: 0,
+  window: 1,
+  pictures: 2,
+  shortlist: 3,
+  brief: 4,
+  "warm-up": 5,
+};
 
 /** Is the first more urgent? */
 export function goesBefore(a: Work, b: Work): boolean {

@@ -1,44 +1,62 @@
 import {
   checkCounts,
-  checkLine,
   type DecisionData,
   lookOutSentences,
+  missingFacts,
   notCheckedSentence,
   type UnitSystem,
 } from "@delaywright/documents";
-import type { Check } from "@delaywright/engine";
-import { Fold, More, Section, Verdict, type VerdictWord, WithSource } from "../../parts/index.js";
+import { PlanRulesForm } from "../../forms/index.js";
+import { Fold, IssueList, More, Section } from "../../parts/index.js";
+import type { PlanDocuments } from "../../standing/plan-documents.js";
 import { Caution } from "./caution.js";
+import { CheckTable } from "./check-table.js";
 import type { SectionProps } from "./section-props.js";
+import { ToField } from "./to-field.js";
 
 /** What says stop or look, what was not checked and why, all rules on demand, and what the models were not held against. */
-export function ChecksSection({ answer, state, units }: SectionProps) {
-  const { told } = answer;
+export function ChecksSection({ documents, answer, state, units }: SectionProps) {
+  const { told, issues } = answer;
+  const { ruleSet, plan } = documents;
   return (
     <Fold id={state.id} title={state.title} aside={state.aside} mark={state.mark}>
-      {told === null ? <p>The checks need an answer first.</p> : <Checked data={told.data} units={units} />}
+      <PlanRulesForm path={plan.path} issues={issues} />
+      {ruleSet !== null && ruleSet.path !== plan.path && (
+        <IssueList issues={issues.filter(({ file }) => file === ruleSet.path)} label="What is wrong in the rule set" />
+      )}
+      {told === null ? (
+        <p>The checks need an answer first.</p>
+      ) : (
+        <Checked data={told.data} documents={documents} units={units} />
+      )}
       <p className="sheet-line">Computed figures, not leave to fly.</p>
       <Caution topics={["authority"]} />
     </Fold>
   );
 }
 
-function Checked({ data, units }: { readonly data: DecisionData; readonly units: UnitSystem }) {
-  const weighty = data.checks.filter(({ verdict }) => verdict === "stop" || verdict === "look");
-  const others = data.checks.filter((check) => !weighty.includes(check));
-  const { pass } = checkCounts(data.checks);
-  const notChecked = notCheckedSentence(data.checks);
+interface CheckedProps {
+  readonly data: DecisionData;
+  readonly documents: PlanDocuments;
+  readonly units: UnitSystem;
+}
+
+function Checked({ data, documents, units }: CheckedProps) {
+  const { checks } = data;
+  const weighty = checks.filter(({ verdict }) => verdict === "stop" || verdict === "look");
+  const others = checks.filter((check) => !weighty.includes(check));
+  const { pass } = checkCounts(checks);
   return (
     <>
-      {weighty.length > 0 && <CheckTable checks={weighty} units={units} />}
+      {weighty.length > 0 && <CheckTable checks={weighty} documents={documents} units={units} />}
       <p className="sheet-line">
         {weighty.length === 0 ? "No rule says stop or look. " : ""}
         {`${pass} within.`}
       </p>
-      {notChecked !== null && <p className="sheet-line">{notChecked}</p>}
+      <NotChecked data={data} documents={documents} />
       {others.length > 0 && (
         <More title="Every other rule" aside={String(others.length)}>
-          <CheckTable checks={others} units={units} />
+          <CheckTable checks={others} documents={documents} units={units} />
         </More>
       )}
       <LookOut data={data} units={units} />
@@ -46,56 +64,33 @@ function Checked({ data, units }: { readonly data: DecisionData; readonly units:
   );
 }
 
-function CheckTable({ checks, units }: { readonly checks: readonly Check[]; readonly units: UnitSystem }) {
+/** How many rules were not checked, and each fact that is missing, leading to where it is said. */
+function NotChecked({ data: { checks }, documents }: Omit<CheckedProps, "units">) {
+  const sentence = notCheckedSentence(checks);
+  const facts = missingFacts(checks).filter(({ fields }) => fields.length > 0);
+  if (sentence === null) return null;
   return (
-    <table className="sheet-checks">
-      <thead>
-        <tr>
-          <th scope="col">rule</th>
-          <th scope="col" className="n">
-            value
-          </th>
-          <th scope="col" className="n">
-            limit
-          </th>
-          <th scope="col" className="v">
-            verdict
-          </th>
-        </tr>
-      </thead>
-      <tbody>
-        {checks.map((check) => (
-          <CheckRow key={check.id} check={check} units={units} />
-        ))}
-      </tbody>
-    </table>
-  );
-}
-
-function CheckRow({ check, units }: { readonly check: Check; readonly units: UnitSystem }) {
-  const { name, value, limit, verdict, word, meaning, source } = checkLine(check, units);
-  return (
-    <tr className={verdict}>
-      <th scope="row">
-        {name}
-        {meaning !== "" && <small>{meaning}</small>}
-      </th>
-      <td className="n">{value}</td>
-      <td className="n">
-        <WithSource source={<p>{source}</p>} of={`the limit of ${name}`}>
-          {limit === "" ? "source" : limit}
-        </WithSource>
-        <small className="print-only">{source}</small>
-      </td>
-      <td className="v">
-        <Verdict word={word as VerdictWord} />
-      </td>
-    </tr>
+    <>
+      <p className="sheet-line">{sentence}</p>
+      {facts.length > 0 && (
+        <More title="Say what is not known" aside={String(facts.length)}>
+          <ul className="sheet-gaps">
+            {facts.map(({ name, words, fields }) => (
+              <li key={name}>
+                <ToField named={fields} documents={documents}>
+                  {words}
+                </ToField>
+              </li>
+            ))}
+          </ul>
+        </More>
+      )}
+    </>
   );
 }
 
 /** What the models were not held against, and what is unlikely in the documents. */
-function LookOut({ data, units }: { readonly data: DecisionData; readonly units: UnitSystem }) {
+function LookOut({ data, units }: Pick<CheckedProps, "data" | "units">) {
   const { warnings, unlikely } = lookOutSentences(data, units);
   if (warnings.length + unlikely.length === 0) return null;
   return (

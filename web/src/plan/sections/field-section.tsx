@@ -1,6 +1,14 @@
 import { type Issue, unopenedSentences } from "@delaywright/documents";
 import { Button } from "react-aria-components";
-import { FieldForm, PlanDayForm, PlanGuideForm, PlanHeadForm, PlanWeatherForm } from "../../forms/index.js";
+import {
+  FieldForm,
+  FlyerForm,
+  PlanDayForm,
+  PlanGuideForm,
+  PlanHeadForm,
+  PlanSiteForm,
+  PlanWeatherForm,
+} from "../../forms/index.js";
 import { DocumentField, Fold, More, Section } from "../../parts/index.js";
 import { landingProps } from "../../pictures/from-answer.js";
 import { Landing } from "../../pictures/landing.js";
@@ -14,7 +22,7 @@ import { pictureState, type SectionProps } from "./section-props.js";
 /** Where it is flown from, in which weather, and where it comes down. */
 export function FieldSection(props: SectionProps) {
   const { documents, answer, age, state } = props;
-  const { plan, field } = documents;
+  const { plan, field, flyer } = documents;
   const { issues, told } = answer;
   return (
     <Fold id={state.id} title={state.title} aside={state.aside} mark={state.mark}>
@@ -35,8 +43,16 @@ export function FieldSection(props: SectionProps) {
       <More title="Launch guide" aside={guideWords(plan.raw?.["guide"])}>
         <PlanGuideForm path={plan.path} issues={issues} doubts={told?.data.doubts} />
       </More>
+      <More title="What the rules also ask" aside="clouds, people, who is in charge">
+        <PlanSiteForm path={plan.path} issues={issues} doubts={told?.data.doubts} />
+      </More>
       <More title="Name, flyer and notes of this plan" open={isWrong(issues, plan.path)}>
         <PlanHeadForm path={plan.path} issues={issues} doubts={told?.data.doubts} />
+        {flyer !== null && (
+          <More title={`The flyer: ${flyer.name}`} aside="certification, age" level={4}>
+            <FlyerForm path={flyer.path} within={flyer.within} issues={issues} doubts={told?.data.doubts} />
+          </More>
+        )}
       </More>
       <Lands {...props} />
     </Fold>
@@ -54,7 +70,7 @@ function FieldParts({ field, answer }: SectionProps & { readonly field: PartOfPl
   return (
     <More
       title={`The field: ${field.name}`}
-      aside="elevation, ceiling, edge, keep-off"
+      aside="elevation, ceiling, edge, neighbours"
       open={wrong && field.within === ""}
     >
       <FieldForm path={field.path} within={field.within} issues={issues} doubts={told?.data.doubts} />

@@ -1,5 +1,6 @@
 import { amountIn, GLUE } from "@delaywright/documents";
 import { Button } from "react-aria-components";
+import { addressOf } from "../../app/router.js";
 import type { PlanFacts } from "../../compute/index.js";
 import { MotorForm, MotorInHandForm } from "../../forms/index.js";
 import { DocumentField, Fold, More, revealField } from "../../parts/index.js";
@@ -19,6 +20,11 @@ export function MotorSection({ documents, answer, state, units }: SectionProps) 
   return (
     <Fold id={state.id} title={state.title} aside={state.aside} mark={state.mark}>
       <DocumentField path={plan.path} field="motor" label="Motor" />
+      <p className="sheet-line">
+        <a className="act" href={addressOf({ page: "shortlist", path: plan.path })}>
+          Shortlist of my motors
+        </a>
+      </p>
       {inHand !== null && (
         <More title={`In hand: ${inHand.name}`} aside={lotWords(inHand)}>
           <MotorInHandForm path={inHand.path} within={inHand.within} issues={issues} doubts={doubts} />

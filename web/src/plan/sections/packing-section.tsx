@@ -1,43 +1,65 @@
-import { amountIn, delayWords, descentSentence, strengthSentence } from "@delaywright/documents";
+import { amountIn, delayWords, descentSentence, packingParts, strengthSentence } from "@delaywright/documents";
 import type { ReactNode } from "react";
 import type { Told } from "../../compute/index.js";
+import { PlanPackingForm } from "../../forms/index.js";
 import { RocketPackingForm } from "../../forms/rocket-halves.js";
-import { Fold } from "../../parts/index.js";
-import type { PartOfPlan } from "../../standing/plan-documents.js";
+import { Fold, More } from "../../parts/index.js";
+import { CanopySizes } from "./canopy-sizes.js";
 import { Caution } from "./caution.js";
+import { PackingFound } from "./packing-found.js";
 import type { SectionProps } from "./section-props.js";
 
-/** What is packed, and how it opens and lands. */
+/** What is packed: the charge, what it parts, and how all of it opens and lands; each with what is missing to reckon it. */
 export function PackingSection({ documents, answer, state, units }: SectionProps) {
-  const { rocket } = documents;
+  const { rocket, plan } = documents;
   const { told, issues } = answer;
+  const doubts = told?.data.doubts;
   return (
     <Fold id={state.id} title={state.title} aside={state.aside} mark={state.mark}>
-      <Caution topics={["charge", "retention"]} />
-      {told !== null && <Facts told={told} rocket={rocket} units={units} />}
+      {told === null ? <ChargeCaution /> : <Facts told={told} units={units} />}
       {told?.data.opened != null && (
         <p className="second sheet-line print-only">{descentSentence(told.data.opened, units)}</p>
       )}
-      {told !== null && <p className="quiet sheet-line">{strengthSentence(told.data, units)}</p>}
+      {told !== null && (
+        <>
+          <p className="quiet sheet-line">{strengthSentence(told.data, units)}</p>
+          {packingParts(told.data, units).map((part) => (
+            <PackingFound
+              key={part.topic}
+              part={part}
+              documents={documents}
+              before={part.topic === "charge" && <ChargeCaution />}
+            >
+              {part.topic === "landing" && <CanopySizes packing={told.data.packing} units={units} />}
+            </PackingFound>
+          ))}
+        </>
+      )}
+      <More title="What you want of the packing" aside="charge, landing speed">
+        <PlanPackingForm path={plan.path} issues={issues} doubts={doubts} />
+      </More>
       {rocket !== null && (
-        <RocketPackingForm path={rocket.path} within={rocket.within} issues={issues} doubts={told?.data.doubts} />
+        <RocketPackingForm path={rocket.path} within={rocket.within} issues={issues} doubts={doubts} />
       )}
     </Fold>
   );
 }
 
+/** Said where the charge is, whatever else is known. */
+function ChargeCaution() {
+  return <Caution topics={["charge", "retention"]} />;
+}
+
 interface FactsProps {
   readonly told: Told;
-  readonly rocket: PartOfPlan | null;
   readonly units: SectionProps["units"];
 }
 
-function Facts({ told, rocket, units }: FactsProps) {
+function Facts({ told, units }: FactsProps) {
   const { opened, choice, toCut } = told.data;
-  if (opened === null) return <p className="sheet-line">Nothing opens in the expected flight.</p>;
+  if (opened === null) return null;
   const delay = choice?.setting.delay ?? toCut?.delay;
   const { openings, landing } = opened;
-  const harness = harnessOf(rocket);
   return (
     <table className="sheet-facts">
       <caption className="quiet">
@@ -66,11 +88,6 @@ function Facts({ told, rocket, units }: FactsProps) {
             </Fact>
           </>
         )}
-        {harness !== null && (
-          <Fact name="Harness" note={harness.note}>
-            {harness.length}
-          </Fact>
-        )}
       </tbody>
     </table>
   );
@@ -91,13 +108,4 @@ function Fact({ name, note, children }: FactProps) {
       <td>{children}</td>
     </tr>
   );
-}
-
-function harnessOf(rocket: PartOfPlan | null): { readonly length: string; readonly note: string } | null {
-  const recovery = rocket?.raw["recovery"] as
-    | { readonly harness?: { readonly length?: unknown; readonly strength?: unknown } }
-    | undefined;
-  const { length, strength } = recovery?.harness ?? {};
-  if (typeof length !== "string") return null;
-  return { length, note: typeof strength === "string" ? `bears ${strength}` : "strength not entered" };
 }

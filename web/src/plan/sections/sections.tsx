@@ -33,7 +33,18 @@ const last: readonly (readonly [SectionId, ComponentType<SectionProps>])[] = [
 
 const toTheField: typeof last = [
   ["prep", ({ documents, state }) => <PrepSection path={documents.plan.path} mark={state.mark} />],
-  ["card", ({ documents, answer, state }) => <CardSection path={documents.plan.path} answer={answer} mark={state.mark} aside={state.aside} />],
+  [
+    "card",
+    ({ documents, answer, state }) => (
+      <CardSection
+        path={documents.plan.path}
+        answer={answer}
+        flyer={documents.flyer?.name ?? null}
+        mark={state.mark}
+        aside={state.aside}
+      />
+    ),
+  ],
 ];
 
 /** The sections of a plan: what was measured beside what follows from it, then the way down and the checks. */

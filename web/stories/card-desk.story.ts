@@ -1,0 +1,82 @@
+import { WORKED_EXAMPLE } from "./pages/bench.js";
+import { choose, fill, plain, words } from "./pages/sheet.js";
+import { expect, story } from "./story.js";
+
+/** An invented card: the demo rocket on the demo motor, as its flyer wrote it. */
+const card = {
+  Mass: "2.28 kg",
+  Balance: "942 mm",
+  Diameter: "76mm",
+  Length: "1.52 m",
+  "CP as stated": "1.106 m",
+  "Total impulse": "309 N s",
+  "Burn time": "2.08 s",
+  "Delay as set": "9 s",
+};
+
+story("A card that is typed off gives odds and checks, and leaves nothing on the bench", async ({ bench, page }) => {
+  const before = JSON.parse(await bench.exportEverything());
+  const desk = await bench.goToCardDesk();
+  await expect(desk.answer).toContainText("The mass as weighed ready to fly");
+  await fill(desk.card, card);
+
+  await story.step("what is still missing is named, what is wrong is said beside its field", async () => {
+    await expect(desk.answer).toContainText("The diameter of the main parachute");
+    await fill(desk.card, { Mass: "2.28" });
+    await expect(desk.card).toContainText(/The unit is missing/);
+    await fill(desk.card, { Mass: "2.28 kg" });
+  });
+
+  await fill(desk.card, { "Parachute, diameter": "1.1 m" });
+  await desk.settled();
+  const odds = await words(desk.odds);
+  expect(odds).toMatch(/^\d+ %/);
+  const said = await desk.said();
+  expect(said).toMatch(/9 in 10 open below \d+ m\/s and above \d+ m/);
+  expect(said).toMatch(/\d+ within\./);
+  for (const assumed of ["Travel on the guide: 1.5 m", "Shape of the nose: ogive", "Drag: a drag coefficient"])
+    expect(said).toContain(assumed);
+
+  await story.step("another delay, other odds", async () => {
+    await fill(desk.card, { "Delay as set": "14 s" });
+    await expect.poll(async () => words(desk.odds)).not.toBe(odds);
+    await desk.settled();
+  });
+
+  await story.step("a motor of the library, the field and the weather of one's own plan", async () => {
+    await choose(page, desk.card, "Motor", "Demo H150");
+    const plan = page.getByRole("option", { name: new RegExp(`^${WORKED_EXAMPLE}`) });
+    await desk.card.getByRole("button", { name: /Field and weather$/ }).click();
+    await plan.click();
+    await desk.settled();
+    expect(await desk.said()).not.toContain("Thrust curve:");
+    expect(await desk.said()).not.toContain("Weather: calm");
+  });
+
+  await story.step("nothing was kept", async () => {
+    await page.getByRole("link", { name: "Bench", exact: true }).click();
+    await bench.isOpen();
+    await page.reload();
+    await bench.isOpen();
+    expect(JSON.parse(await bench.exportEverything()).documents).toEqual(before.documents);
+  });
+});
+
+story("A card is kept as a plan where that is asked for @desk", async ({ bench, page }) => {
+  const desk = await bench.goToCardDesk();
+  await fill(desk.card, { Rocket: "Guest rocket", ...card, "Parachute, diameter": "1.1 m" });
+  await desk.settled();
+  const odds = (await words(desk.odds)).replace(" clean, how exact", "");
+  await desk.keep.click();
+  const heading = page.getByRole("heading", { level: 1 });
+  await expect(heading).toHaveText("Guest rocket");
+  await expect(page.getByRole("region", { name: "The answer" }).getByRole("status")).not.toBeEmpty();
+  expect(
+    plain(
+      (await page
+        .getByRole("region", { name: "The answer" })
+        .getByRole("button", { name: /clean, how exact$/ })
+        .textContent()) ?? "",
+    ),
+  ).toContain(odds);
+});

@@ -1,0 +1,42 @@
+import type { Locator, Page } from "@playwright/test";
+import decode from "jsqr";
+
+/** The pixels of a picture, as a camera would see them. */
+async function pixelsOf(
+  page: Page,
+  picture: Buffer,
+): Promise<{ data: Uint8ClampedArray; width: number; height: number }> {
+  const { bytes, ...size } = await page.evaluate(async (encoded) => {
+    const file = new Blob([Uint8Array.from(atob(encoded), (letter) => letter.charCodeAt(0))], { type: "image/png" });
+    const bitmap = await createImageBitmap(file);
+    const canvas = new OffscreenCanvas(bitmap.width, bitmap.height).getContext("2d");
+    canvas?.drawImage(bitmap, 0, 0);
+    const found = canvas?.getImageData(0, 0, bitmap.width, bitmap.height).data ?? [];
+    return { bytes: Array.from(found), width: bitmap.width, height: bitmap.height };
+  }, picture.toString("base64"));
+  return { data: Uint8ClampedArray.from(bytes), ...size };
+}
+
+/** A part of the page as a camera sees it from near, with many pixels to each dot of a printer. */
+export async function closeUp(page: Page, part: Locator): Promise<Buffer> {
+  const place = await part.evaluate(async (element) => {
+    element.scrollIntoView({ block: "center" });
+    // what comes into view only now has its place two frames later
+    await new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(resolve)));
+    const { x, y, width, height } = element.getBoundingClientRect();
+    return { x: x + scrollX, y: y + scrollY, width, height };
+  });
+  const session = await page.context().newCDPSession(page);
+  const { data } = await session.send("Page.captureScreenshot", {
+    clip: { ...place, scale: 6 },
+  });
+  await session.detach();
+  return Buffer.from(data, "base64");
+}
+
+/** What a camera reads in a picture; empty where it finds no code. */
+export async function codeIn(page: Page, picture: Buffer): Promise<string> {
+  const { data, width, height } = await pixelsOf(page, picture);
+  const read = decode(data, width, height);
+  return new TextDecoder().decode(new Uint8Array(read?.binaryData ?? []));
+}
