@@ -1,5 +1,6 @@
 import type { Page } from "@playwright/test";
 import { fitsWidth, hasLargeTargets, isAccessible } from "./given/accessible.js";
+import { putDocuments, writesGo } from "./given/database.js";
 import { type BenchPage, WORKED_EXAMPLE } from "./pages/bench.js";
 import { RuleSetPage } from "./pages/checks.js";
 import type { PlanPage } from "./pages/plan.js";
@@ -15,10 +16,20 @@ type Look = (screen: string, least?: number) => Promise<void>;
 async function everyScreen(page: Page, bench: BenchPage, look: Look): Promise<void> {
   await expect(bench.card(WORKED_EXAMPLE)).toContainText(/Cut to \d/);
   await look("the bench, first visit");
+  await page.getByRole("button", { name: "Display" }).click();
+  await expect(page.getByRole("menu", { name: "Display" })).toBeVisible();
+  await look("how it is shown");
+  await page.keyboard.press("Escape");
   await page.getByRole("button", { name: `More, ${WORKED_EXAMPLE}`, exact: true }).click();
+  await expect(page.getByRole("menuitem", { name: "Delete" })).toBeVisible();
   await look("the menu of a card");
   await page.getByRole("menuitem", { name: "Delete" }).click();
+  await expect(page.getByRole("alertdialog")).toBeVisible();
   await look("the question before something is deleted");
+  await page.keyboard.press("Escape");
+  await bench.actOnPlan(WORKED_EXAMPLE, "Rename");
+  await expect(page.getByRole("textbox", { name: "Name" })).toBeVisible();
+  await look("another name");
   await page.keyboard.press("Escape");
   const plan = await bench.openPlan(WORKED_EXAMPLE);
   await plan.settled();
@@ -60,6 +71,23 @@ async function everyScreen(page: Page, bench: BenchPage, look: Look): Promise<vo
   await look("the card desk");
   await desk.byCode();
   await look("the card desk, by a code");
+  await page.goto("#/nowhere");
+  await expect(page.getByRole("heading", { level: 1, name: "There is no such page" })).toBeVisible();
+  await look("an address that leads nowhere");
+  await page.goto("#/");
+  await nothingLeft(page, look);
+}
+
+/** The bench once everything on it is deleted. */
+async function nothingLeft(page: Page, look: Look): Promise<void> {
+  await page.getByRole("button", { name: "Delete everything" }).click();
+  const asks = page.getByRole("alertdialog");
+  await expect(asks).toBeVisible();
+  await look("the question before everything is deleted");
+  await asks.getByRole("button", { name: /^Delete all \d+ documents$/ }).click();
+  await expect(page.getByRole("heading", { level: 2, name: "Start with a rocket and a motor" })).toBeVisible();
+  await expect(page.getByRole("article")).toHaveCount(0);
+  await look("the bench without anything on it");
 }
 
 /** The plan's sheet in its states, the label and the pad. */
@@ -94,19 +122,24 @@ async function theSheet(page: Page, plan: PlanPage, look: Look): Promise<void> {
   await pad.backToPlan();
 }
 
-for (const theme of ["Light", "Dark", "Sunlight"]) {
-  story(`in ${theme.toLowerCase()} every screen can be read, heard and hit by everybody`, async ({ bench, page }) => {
-    story.setTimeout(180_000);
+story("in every theme every screen can be read, heard and hit by everybody", async ({ bench, page }) => {
+  const root = page.locator("html");
+  for (const [word, theme] of [
+    ["Dark", "dark"],
+    ["Sunlight", "sun"],
+    ["Light", "light"],
+  ] as const) {
     await page.getByRole("button", { name: "Display" }).click();
-    await page.getByRole("menuitemradio", { name: theme, exact: true }).click();
-    await everyScreen(page, bench, async (screen, least = TOUCH) => {
-      await isAccessible(page, screen);
-      if (theme !== "Light") return;
-      await hasLargeTargets(page, screen, least);
-      await fitsWidth(page, screen);
-    });
+    await page.getByRole("menuitemradio", { name: word, exact: true }).click();
+    await expect(root).toHaveAttribute("data-theme", theme);
+    await page.keyboard.press("Escape");
+  }
+  await everyScreen(page, bench, async (screen, least = TOUCH) => {
+    await isAccessible(page, screen);
+    await hasLargeTargets(page, screen, least);
+    await fitsWidth(page, screen);
   });
-}
+});
 
 story("where a screen breaks down, its page can be read and hit too", async ({ bench, page, guard }) => {
   guard.expects(/struck/);
@@ -126,8 +159,30 @@ story("where a screen breaks down, its page can be read and hit too", async ({ b
   await hasLargeTargets(page, "the error screen", TOUCH);
 });
 
+const DAMAGED = { path: "struck.plan.json", kind: "plan", name: "Struck plan", raw: 7, record: 1 };
+
+story("what is said where something is damaged or not kept can be read in every theme", async ({ bench, page }) => {
+  const look: Look = async (screen) => {
+    await isAccessible(page, screen);
+    await hasLargeTargets(page, screen, TOUCH);
+    await fitsWidth(page, screen);
+  };
+  await putDocuments(page, [DAMAGED]);
+  await page.reload();
+  await expect(bench.card(DAMAGED.name)).toContainText("cannot be read");
+  await look("a damaged plan among the others");
+  await bench.card(DAMAGED.name).getByRole("link").click();
+  await expect(page.getByRole("heading", { level: 1, name: DAMAGED.name })).toBeVisible();
+  await look("the page of a damaged plan");
+  await page.goto("#/");
+  await bench.isOpen();
+  await writesGo(page, "quota");
+  await bench.newPlan();
+  await expect(page.getByRole("alert")).toContainText("No room left on this device.");
+  await look("a plan that cannot be kept");
+});
+
 story("on the narrowest phone nothing runs out of the page @desk", async ({ bench, page }) => {
-  story.setTimeout(120_000);
   await page.setViewportSize({ width: 320, height: 640 });
   await everyScreen(page, bench, (screen) => fitsWidth(page, screen));
 });

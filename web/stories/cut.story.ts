@@ -86,7 +86,7 @@ story("A cut is read in steps, never becomes shallower unsaid, and stays on reco
   });
 });
 
-story("After an over-cut the advice brings the odds back", async ({ bench }) => {
+story("A shallow cut, then an over-cut: the advice brings the odds back", async ({ bench }) => {
   const plan = await bench.openPlan(WORKED_EXAMPLE);
   await plan.settled();
   await plan.nameMotorInHand("Bag 5", "L-18");
@@ -94,8 +94,14 @@ story("After an over-cut the advice brings the odds back", async ({ bench }) => 
   const [stop, over] = [await plan.depthToReach("stop here"), await plan.depthToReach("over-cut")].map(
     Number.parseFloat,
   );
+  await plan.read({ after: await plan.depthToReach("keep cutting") });
+  await plan.answerAfter(async () => {
+    await plan.record("Record the cut");
+  });
+  await expect(plan.next).toContainText("cut Bag 5");
+
   const far = 2 * (over ?? 0) - (stop ?? 0);
-  await expect(await plan.read({ after: `${far.toFixed(1)} mm` })).toContainText("deeper than planned");
+  await expect(await plan.read({ now: `${far.toFixed(1)} mm` })).toContainText("deeper than planned");
   const now = await plan.answerAfter(async () => {
     await plan.record("Record the cut");
   });

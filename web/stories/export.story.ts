@@ -1,5 +1,5 @@
 import { documentsOf } from "./given/command-line.js";
-import { WORKED_EXAMPLE } from "./pages/bench.js";
+import { BenchPage, WORKED_EXAMPLE } from "./pages/bench.js";
 import { field, words } from "./pages/sheet.js";
 import { expect, story } from "./story.js";
 
@@ -50,5 +50,39 @@ story("Everything is exported, the browser is wiped, and the import brings all o
     await expect.poll(() => words(bench.card(OWN_PLAN))).toBe(decided);
     const rocket = await bench.openDocument("Rockets", OWN_ROCKET);
     await expect(field(rocket.main, "Length")).toHaveValue(MISTYPED);
+  });
+});
+
+story("Everything is deleted by hand: undo brings it back, and after that the export does", async ({ bench, page }) => {
+  await expect(bench.card(WORKED_EXAMPLE)).toContainText(/Cut to \d/);
+  const decided = await words(bench.card(WORKED_EXAMPLE));
+  const text = await bench.exportEverything();
+  const deleteEverything = async (): Promise<void> => {
+    await page.getByRole("button", { name: "Delete everything" }).click();
+    const asks = page.getByRole("alertdialog");
+    await expect(asks).toContainText("the readings of every cut with them");
+    await asks.getByRole("button", { name: `Delete all ${documentsOf(text).size} documents` }).click();
+    await expect(bench.cards()).toHaveCount(0);
+  };
+
+  await deleteEverything();
+  await page.getByRole("button", { name: "Undo: everything deleted" }).click();
+  await expect(bench.card(WORKED_EXAMPLE)).toBeVisible();
+  expect(await bench.exportEverything()).toBe(text);
+
+  await story.step("deleted and loaded again it stays gone, until it is imported", async () => {
+    const other = new BenchPage(await page.context().newPage());
+    await other.open();
+    await expect(other.card(WORKED_EXAMPLE)).toBeVisible();
+    await deleteEverything();
+    await expect(other.cards(), "another tab hears of it once it is kept").toHaveCount(0);
+    await page.reload();
+    await bench.isOpen();
+    await expect(bench.cards()).toHaveCount(0);
+    const place = await bench.goToImport();
+    await place.file("bench.json", text);
+    await place.goToBench();
+    expect(await bench.exportEverything()).toBe(text);
+    await expect.poll(() => words(bench.card(WORKED_EXAMPLE))).toBe(decided);
   });
 });

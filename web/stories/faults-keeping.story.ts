@@ -1,28 +1,9 @@
 import { readFile } from "node:fs/promises";
-import type { Page } from "@playwright/test";
+import { keptDocuments, putDocuments, writesGo } from "./given/database.js";
 import { BenchPage, WORKED_EXAMPLE } from "./pages/bench.js";
 import { PlanPage } from "./pages/plan.js";
 import { field } from "./pages/sheet.js";
 import { expect, story } from "./story.js";
-
-/** What can happen to a write of the database. */
-type Fault = "none" | "quota" | "abort";
-
-/** Makes every write of a document go wrong, or right again. */
-async function writesGo(page: Page, fault: Fault): Promise<void> {
-  await page.evaluate((wanted) => {
-    const prototype = IDBObjectStore.prototype as IDBObjectStore & { whole?: IDBObjectStore["put"] };
-    prototype.whole ??= prototype.put;
-    const whole = prototype.whole;
-    prototype.put = function (this: IDBObjectStore, ...given: Parameters<IDBObjectStore["put"]>) {
-      if (wanted === "none" || this.name !== "documents") return whole.apply(this, given);
-      if (wanted === "quota") throw new DOMException("the device is full", "QuotaExceededError");
-      const request = whole.apply(this, given);
-      this.transaction.abort();
-      return request;
-    };
-  }, fault);
-}
 
 for (const { fault, title, lead, advice } of [
   {
@@ -83,30 +64,40 @@ story("a browser that keeps nothing says so, and the bench works all the same", 
   expect(await readFile(await (await saved).path(), "utf8")).toContain('"7 m/s"');
 });
 
-story(
-  "a page that is killed while something is typed loses no more than the last key",
-  async ({ bench, page, guard }) => {
+for (const { end, title } of [
+  { end: "crash", title: "a page that is killed in the middle of typing loses no more than the last key" },
+  { end: "close", title: "a page that is closed in the middle of typing loses no more than the last key" },
+] as const) {
+  story(title, async ({ bench, page, guard }) => {
     const plan = await bench.openPlan(WORKED_EXAMPLE);
     await plan.settled();
     const wind = field(await plan.section("Field & weather"), "Wind");
     const address = page.url();
-    const typed = "4.25 m/s";
-    await wind.fill("");
-    await wind.pressSequentially(typed.slice(0, -1));
-    await expect(page.getByRole("banner")).toContainText(/saved \d\d:\d\d on this device/);
-    await wind.press(typed.slice(-1));
-    guard.expects(/the page crashed/);
-    const crashed = page.waitForEvent("crash");
     const devtools = await page.context().newCDPSession(page);
-    devtools.send("Page.crash").catch(() => undefined);
-    await crashed;
     const again = await page.context().newPage();
-    await again.goto(address);
-    const same = new PlanPage(again);
-    const there = field(await same.section("Field & weather"), "Wind");
-    await expect(there).toHaveValue(/^4\.25 m\/s?$/);
-  },
-);
+    await page.bringToFront();
+    await wind.selectText();
+
+    await story.step("key comes after key, and the end comes right after the last one", async () => {
+      await page.keyboard.type("4.25 m/s");
+      if (end === "close") return page.close();
+      guard.expects(/the page crashed/);
+      const crashed = page.waitForEvent("crash");
+      devtools.send("Page.crash").catch(() => undefined);
+      await crashed;
+    });
+
+    await story.step("opened again, it has what was typed and decides on it", async () => {
+      await again.goto(address);
+      const same = new PlanPage(again);
+      const there = field(await same.section("Field & weather"), "Wind");
+      await expect(there).toHaveValue(/^4\.25 m\/s?$/);
+      await there.fill("4.25 m/s");
+      await same.settled();
+      await expect(same.answer).not.toContainText("With the last right value of");
+    });
+  });
+}
 
 const rubbish = [
   { path: "struck.plan.json", kind: "plan", name: "Struck plan", raw: 7, record: 1 },
@@ -116,23 +107,7 @@ const rubbish = [
 ];
 
 story("what is damaged in the database is shown as damaged and kept; the rest works", async ({ bench, page }) => {
-  await page.evaluate(
-    (rows) =>
-      new Promise<void>((resolve, reject) => {
-        const request = indexedDB.open("delaywright");
-        request.onerror = () => reject(request.error);
-        request.onsuccess = () => {
-          const writing = request.result.transaction("documents", "readwrite");
-          for (const row of rows) writing.objectStore("documents").put(row);
-          writing.onabort = () => reject(writing.error);
-          writing.oncomplete = () => {
-            request.result.close();
-            resolve();
-          };
-        };
-      }),
-    rubbish,
-  );
+  await putDocuments(page, rubbish);
   await page.reload();
   const struck = bench.card("Struck plan");
   await expect(struck).toContainText("The plan is kept as it is; nothing was thrown away.");
@@ -150,21 +125,7 @@ story("what is damaged in the database is shown as damaged and kept; the rest wo
   await story.step("what is damaged is still in the database as it was, and in the export", async () => {
     const text = await bench.exportEverything();
     expect(text).toContain("Struck plan");
-    const rows = await page.evaluate(
-      () =>
-        new Promise<unknown[]>((resolve, reject) => {
-          const request = indexedDB.open("delaywright");
-          request.onerror = () => reject(request.error);
-          request.onsuccess = () => {
-            const reading = request.result.transaction("documents").objectStore("documents").getAll();
-            reading.onerror = () => reject(reading.error);
-            reading.onsuccess = () => {
-              request.result.close();
-              resolve(reading.result);
-            };
-          };
-        }),
-    );
+    const rows = await keptDocuments(page);
     for (const row of rubbish) expect(rows).toContainEqual(row);
   });
 });

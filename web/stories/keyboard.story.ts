@@ -5,7 +5,6 @@ import { field } from "./pages/sheet.js";
 import { expect, story } from "./story.js";
 
 story("by the keyboard alone: the delay, another setting, the wind, a reading @desk", async ({ bench, page }) => {
-  story.setTimeout(180_000);
   const press = (key: string): Promise<void> => page.keyboard.press(key);
   await expect(bench.card(WORKED_EXAMPLE)).toContainText(/Cut to \d/);
   await tabTo(page, bench.card(WORKED_EXAMPLE).getByRole("link", { name: WORKED_EXAMPLE, exact: true }));

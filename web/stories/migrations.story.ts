@@ -9,6 +9,7 @@ interface SavedDocument {
   readonly name: string;
   readonly raw: Readonly<Record<string, unknown>> | null;
   readonly drafts?: Readonly<Record<string, string>>;
+  readonly record?: number;
 }
 
 function saved(version: number): SavedDatabase {
@@ -51,9 +52,20 @@ for (const version of [1, 2, 3]) {
       await plan.goToBench();
     });
 
+    await story.step("what this version cannot read is there too, and says so", async () => {
+      const later = documents.find(({ record = 0 }) => record > 1);
+      if (later !== undefined) await expect(bench.card(later.name)).toContainText("It is of a newer version");
+      const rockets = await bench.openShelf("Rockets");
+      await expect(rockets.line("Half written")).toBeVisible();
+      await page.goBack();
+    });
+
+    // the first version kept nothing that was half typed
+    if (version === 1) return;
     await story.step("what was half typed is still to be mended", async () => {
       const rocket = await bench.openDocument("Rockets", "Demo rocket 76");
       const half = Object.values(documents.find(({ name }) => name === "Demo rocket 76")?.drafts ?? {});
+      expect(half).toEqual(["18o mm"]);
       for (const draft of half) await expect(rocket.main).toContainText(draft);
     });
   });

@@ -2,7 +2,7 @@ import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:f
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
-import { serveFolder } from "./given/serve-folder.js";
+import { type Served, serveFolder } from "./given/serve-folder.js";
 import { WORKED_EXAMPLE } from "./pages/bench.js";
 import { PlanPage } from "./pages/plan.js";
 import { field } from "./pages/sheet.js";
@@ -13,6 +13,8 @@ const dist = fileURLToPath(new URL("../dist", import.meta.url));
 interface Serving {
   /** A copy of the built app that the story serves by itself. */
   readonly copy: string;
+  /** The server of that copy. */
+  readonly server: Served;
 }
 
 const served = story.extend<Serving>({
@@ -23,11 +25,12 @@ const served = story.extend<Serving>({
     await use(copy);
     rmSync(copy, { recursive: true });
   },
-  baseURL: async ({ copy }, use) => {
-    const { address, close } = await serveFolder(copy);
-    await use(address);
-    await close();
+  server: async ({ copy }, use) => {
+    const server = await serveFolder(copy);
+    await use(server);
+    await server.close();
   },
+  baseURL: async ({ server }, use) => use(server.address),
 });
 
 /** Puts a newer version of the app in place of the one that is served, as a new build would. */
@@ -41,37 +44,54 @@ function publishNewer(copy: string): void {
   writeFileSync(worker, after);
 }
 
-story("at a field without a network the bench opens, decides and keeps what is typed", async ({ bench, page }) => {
-  await expect(page.getByText("The app is kept too: it opens without a network.")).toBeVisible();
-  await page.context().setOffline(true);
-  await page.reload();
-  await bench.isOpen();
-  const plan = await bench.openPlan(WORKED_EXAMPLE);
-  const calm = await plan.settled();
-  const windy = await plan.answerAfter(async () => {
-    await field(await plan.section("Field & weather"), "Wind").fill("7 m/s");
-  });
-  expect(windy).not.toBe(calm);
+/** The words by which a flyer knows that the app needs no network from now on. */
+const KEPT = "The app is kept too: it opens without a network.";
 
-  await story.step("a second tab opens there too, with the new wind", async () => {
-    const other = await page.context().newPage();
-    await other.goto(page.url());
-    const same = new PlanPage(other);
-    await expect(field(await same.section("Field & weather"), "Wind")).toHaveValue("7 m/s");
-    expect(await same.settled()).toBe(windy);
-    await other.close();
-  });
+served(
+  "at a field without a network the bench opens, decides and keeps what is typed",
+  async ({ bench, page, server }) => {
+    await expect(page.getByText(KEPT)).toBeVisible();
+    const before = await bench.openPlan(WORKED_EXAMPLE);
+    const calm = await before.settled();
+    const address = page.url();
 
-  await story.step("every other page opens as well", async () => {
-    const pad = await plan.goToPad();
-    await pad.backToPlan();
-    const rocket = await (await plan.goToBench()).openDocument("Rockets", "Demo rocket 76");
-    await expect(rocket.main.getByRole("img", { name: "Rocket outline" })).toBeVisible();
-  });
-});
+    await story.step("the network is gone, and whoever served the app as well", async () => {
+      await page.context().setOffline(true);
+      await server.close();
+      await expect(fetch(server.address)).rejects.toThrow();
+    });
+
+    const windy = await story.step("the page is loaded again: the same odds, and a new wind moves them", async () => {
+      await page.reload();
+      expect(await before.settled()).toBe(calm);
+      const after = await before.answerAfter(async () => {
+        await field(await before.section("Field & weather"), "Wind").fill("7 m/s");
+      });
+      expect(after).not.toBe(calm);
+      await expect(page.getByRole("banner")).toContainText(/saved \d\d:\d\d on this device/);
+      return after;
+    });
+
+    await story.step("the app is closed and opened once more, with the new wind", async () => {
+      const other = await page.context().newPage();
+      await page.close();
+      await other.goto(address);
+      const plan = new PlanPage(other);
+      await expect(field(await plan.section("Field & weather"), "Wind")).toHaveValue("7 m/s");
+      expect(await plan.settled()).toBe(windy);
+
+      const pad = await plan.goToPad();
+      await pad.backToPlan();
+      const home = await plan.goToBench();
+      await expect(home.card(WORKED_EXAMPLE)).toContainText(/\d+\s%\sclean/);
+      const rocket = await home.openDocument("Rockets", "Demo rocket 76");
+      await expect(rocket.main.getByRole("img", { name: "Rocket outline" })).toBeVisible();
+    });
+  },
+);
 
 served("a newer version is offered and waits until it is taken", async ({ bench, page, copy }) => {
-  await expect(page.getByText("The app is kept too: it opens without a network.")).toBeVisible();
+  await expect(page.getByText(KEPT)).toBeVisible();
   const plan = await bench.openPlan(WORKED_EXAMPLE);
   const wind = field(await plan.section("Field & weather"), "Wind");
   await wind.fill("3 m");

@@ -64,14 +64,29 @@ test("serveApp() serves the page under a strict policy and keeps hashed files fo
     expect(script.headers["cache-control"]).toContain("immutable");
   }));
 
-test.each(["/../secret.txt", "/%2e%2e/secret.txt", "/assets/..%2f..%2fsecret.txt", "/.%00/secret.txt", "/gone.html"])(
-  "serveApp() gives nothing outside its folder: %s",
-  (path) =>
-    served(async ({ port }) => {
-      const { status, body } = await ask(port, path);
-      expect(status).not.toBe(200);
-      expect(body).not.toContain("not for you");
-    }),
+test("serveApp() serves a build that is made while it serves", () =>
+  served(async ({ port }) => {
+    const late = join(folder, "assets", "main-2.js");
+    expect((await ask(port, "/assets/main-2.js")).status).toBe(404);
+    writeFileSync(late, "export {};");
+    expect((await ask(port, "/assets/main-2.js")).status).toBe(200);
+    rmSync(late);
+    expect((await ask(port, "/assets/main-2.js")).status).toBe(404);
+  }));
+
+test.each([
+  "/../secret.txt",
+  "/%2e%2e/secret.txt",
+  "/assets/..%2f..%2fsecret.txt",
+  "/.%00/secret.txt",
+  "/assets",
+  "/gone.html",
+])("serveApp() gives nothing outside its folder: %s", (path) =>
+  served(async ({ port }) => {
+    const { status, body } = await ask(port, path);
+    expect(status).not.toBe(200);
+    expect(body).not.toContain("not for you");
+  }),
 );
 
 test("serveApp() answers under this machine's own names alone, and reading alone", () =>

@@ -43,6 +43,8 @@ export interface Serving {
 export async function serveApp(folder: string, first: number, onlyThis: boolean): Promise<Serving> {
   const files = sirv(folder, {
     etag: true,
+    // looks at the folder with each request: a build that is replaced meanwhile is served as it is now
+    dev: true,
     setHeaders(response, path) {
       response.setHeader("Cache-Control", path.startsWith("/assets/") ? "max-age=31536000, immutable" : "no-cache");
     },

@@ -11,10 +11,15 @@ const types: Readonly<Record<string, string>> = {
   ".webmanifest": "application/manifest+json",
 };
 
+/** A folder that is served. */
+export interface Served {
+  readonly address: string;
+  /** Ends it, also where it has ended already. */
+  readonly close: () => Promise<void>;
+}
+
 /** Serves a folder as it is at each moment, on a port that is free. */
-export async function serveFolder(
-  folder: string,
-): Promise<{ readonly address: string; readonly close: () => Promise<void> }> {
+export async function serveFolder(folder: string): Promise<Served> {
   const server = createServer((request, response) => {
     const { pathname } = new URL(request.url ?? "/", "http://localhost");
     const file = join(folder, normalize(pathname.endsWith("/") ? `${pathname}index.html` : pathname));
