@@ -148,7 +148,7 @@ describe("delaywright, as a process", () => {
 function wanted(path: string): boolean {
   const inside = path.split("node_modules/")[1];
   if (inside === undefined) return true;
-  return /^(@delaywright|@esbuild|@colors|esbuild|commander|zod|papaparse|cli-progress|cli-table3|picocolors|string-width|strip-ansi|ansi-regex|emoji-regex|is-fullwidth-code-point|sirv|totalist|mrmime|@polka)(\/|$)/.test(
+  return /^(@delaywright|@esbuild|@colors|esbuild|commander|zod|papaparse|cli-progress|cli-table3|picocolors|string-width|strip-ansi|ansi-regex|emoji-regex|is-fullwidth-code-point|sirv|totalist|mrmime|@polka|uqr)(\/|$)/.test(
     inside,
   );
 }

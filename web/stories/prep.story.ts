@@ -59,16 +59,8 @@ story("A prep sheet is signed step by step, survives a reload halfway, and is fi
     await expect(sheet.toSign).toHaveCount(0);
   });
 
-  await story.step("undo never takes a signature back", async () => {
-    const undo = page.getByRole("button", { name: /^Undo: / });
-    while (await undo.isVisible()) {
-      await undo.click();
-      const ask = page.getByRole("alertdialog");
-      if (await ask.isVisible()) await ask.getByRole("button").last().click();
-      break;
-    }
-    await expect(sheet.signatures).toHaveCount(titles.length);
-  });
+  // since the reload nothing was done but signing, and undo passes signatures over
+  await expect(page.getByRole("button", { name: /^Undo: / })).toHaveCount(0);
 });
 
 story("The prep sheet prints alone, with the figures of the answer and room to sign @desk", async ({ bench, page }) => {

@@ -42,7 +42,7 @@ export function delayOf({ card, units, width }: BodyInputs, { tight }: CardAmoun
   const table =
     rows.length === 0
       ? ""
-      : `<table><thead><tr><th></th>${columns.map((column) => `<th scope="col">${column}</th>`).join("")}</tr></thead><tbody>${blank}${cells.join("")}</tbody></table>`;
+      : `<table><thead><tr><td></td>${columns.map((column) => `<th scope="col">${column}</th>`).join("")}</tr></thead><tbody>${blank}${cells.join("")}</tbody></table>`;
   return {
     html: `<section class="fc-delay"><p class="fc-lead"><b>${h(lead, 60)}</b> <span>${h(detail, 160)}</span></p>${table}</section>`,
     lines:

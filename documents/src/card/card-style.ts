@@ -67,7 +67,7 @@ export function stylesOf(paper: CardPaper, small: boolean): string {
 .flight-card .fc-delay th,.flight-card .fc-delay td{padding:.12em 0 .05em .5em;border-top:.05em solid #777}
 .flight-card .fc-delay th:first-child{padding-left:0;width:26%;overflow-wrap:anywhere}
 .flight-card .fc-delay td{white-space:nowrap}
-.flight-card .fc-delay thead th{border-top:0}
+.flight-card .fc-delay thead th,.flight-card .fc-delay thead td{border-top:0}
 .flight-card .fc-delay .fc-figure{font-weight:700;font-size:1.15em;white-space:nowrap}
 .flight-card .fc-blank{display:inline-block;width:3.2em;border-bottom:.09em solid #000}
 .flight-card .fc-mid{display:flex;align-items:flex-start;gap:${GAP}em;padding:.35em 0 .3em}
