@@ -18,7 +18,18 @@ const port = Number(process.env["STORY_PORT"] ?? 4187);
 
 /** Stories that `npm test` leaves out by device, so that it ends in time on two cores; `npm run stories` tells them all. */
 const left = {
-  desk: ["faults-computing", "faults-keeping", "migrations"],
+  desk: [
+    "access",
+    "card-desk",
+    "faults-computing",
+    "faults-keeping",
+    "hostile",
+    "keyboard",
+    "migrations",
+    "prep",
+    "shortlist",
+    "tabs",
+  ],
   phone: [
     "access",
     "by-hand",
@@ -31,6 +42,7 @@ const left = {
     "hostile",
     "libraries",
     "migrations",
+    "offline",
     "policy",
     "tabs",
     "units",

@@ -26,7 +26,9 @@ const pictures = [
 
 /** Waits until every answer and picture of the page has settled: nothing in it changes any more. */
 async function settled(page) {
-  await page.getByText(/ %/).first().waitFor({ timeout: 120_000 });
+  await page.waitForFunction(() => /\d\s%/.test(document.querySelector("main")?.textContent ?? ""), undefined, {
+    timeout: 120_000,
+  });
   await page.evaluate(
     () =>
       new Promise((resolve) => {

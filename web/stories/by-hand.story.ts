@@ -54,7 +54,7 @@ async function enterRocket(plan: PlanPage): Promise<void> {
   }
   const mount = await more(form, "Motor mount");
   await fill(mount, { "Inner diameter": "38 mm", "Aft end of the motor": "1.53 m", "Length of the mount": "320 mm" });
-  await choose(plan.page, mount, "Kept in by", "positive");
+  await choose(plan.page, mount, "Kept in by", "positive retention");
   const recovery = await more(await plan.section("Packing"), "Recovery");
   await choose(plan.page, recovery, "Main: canopy", "hemispherical");
   await fill(recovery, { "Nominal diameter": "1.1 m", "Length of the harness": "5 m", "Harness bears": "1.3 kN" });

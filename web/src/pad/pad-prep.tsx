@@ -40,12 +40,14 @@ export function PadPrep({ plan, answer, units, isNext }: PadPrepProps) {
 }
 
 function NextStep({ plan, prep, units, isNext }: Omit<PadPrepProps, "answer"> & { readonly prep: Prep }) {
-  const now = useNow(1000);
+  const line = nextLine(prep, units);
+  const step = prep.data.state.steps.find(({ step: { id } }) => id === line?.id);
+  const notBefore = step?.notBefore ?? null;
+  const now = useNow(notBefore === null ? null : 1000);
   const [initials, setInitials] = useInitials();
   // asked for here only where the sheet never was signed on this device
   const [asks] = useState(initials === "");
   const { refusal, sign } = useSigning(prep, initials);
-  const line = nextLine(prep, units);
   if (line === null)
     return (
       <>
@@ -54,8 +56,7 @@ function NextStep({ plan, prep, units, isNext }: Omit<PadPrepProps, "answer"> & 
         <ToSheet path={plan.path} />
       </>
     );
-  const step = prep.data.state.steps.find(({ step: { id } }) => id === line.id);
-  const left = secondsLeft(step?.notBefore ?? null, now);
+  const left = secondsLeft(notBefore, now);
   return (
     <>
       <h2>Prep: {prepWords(prep)}; next</h2>

@@ -60,7 +60,9 @@ type Asked = { readonly what: "take-back"; readonly step: PrepStepId } | { reado
 
 function SignedSheet({ plan, prep, units }: SignedSheetProps) {
   const { flight, data, waiting } = prep;
-  const now = useNow(1000);
+  const now = useNow(
+    prep.data.state.steps.some(({ notBefore, status }) => notBefore !== null && status !== "signed") ? 1000 : null,
+  );
   const [initials, setInitials] = useInitials();
   const [asked, setAsked] = useState<Asked | null>(null);
   const { refusal, sign } = useSigning(prep, initials);
