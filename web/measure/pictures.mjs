@@ -36,10 +36,10 @@ async function settled(page) {
           observer.disconnect();
           resolve();
         };
-        let timer = setTimeout(quiet, 1500);
+        let timer = setTimeout(quiet, 4000);
         const observer = new MutationObserver(() => {
           clearTimeout(timer);
-          timer = setTimeout(quiet, 1500);
+          timer = setTimeout(quiet, 4000);
         });
         observer.observe(document.body, { subtree: true, childList: true, attributes: true });
       }),
