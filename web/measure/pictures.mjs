@@ -58,11 +58,13 @@ try {
     const context = await browser.newContext({ viewport, reducedMotion: "reduce" });
     const page = await context.newPage();
     await page.goto(`${served.address}${address}`);
-    if (theme !== undefined)
+    await settled(page);
+    if (theme !== undefined) {
       await page.evaluate((chosen) => {
         document.documentElement.dataset["theme"] = chosen;
       }, theme);
-    await settled(page);
+      await settled(page);
+    }
     await page.screenshot({ path: join(folder, `${name}.png`), fullPage: whole });
     await context.close();
   }
