@@ -1,17 +1,7 @@
 import { type Command, Option } from "commander";
 import type { Io } from "../io/io.js";
 import { examples } from "./help.js";
-import {
-  type Act,
-  flag,
-  given,
-  jsonOption,
-  MOST_DRAWS,
-  MOST_SEED,
-  modelOption,
-  type PlanOptions,
-  seedOption,
-} from "./options.js";
+import { type Act, addDrawing, drawingOf, given, type PlanOptions } from "./options.js";
 import { UsageError } from "./usage.js";
 
 interface CardOptions extends PlanOptions {
@@ -23,7 +13,7 @@ interface CardOptions extends PlanOptions {
 
 /** `delaywright card`. */
 export function addCard(program: Command, run: Act, io: Io): void {
-  program
+  const command = program
     .command("card")
     .summary("the flight card: one page, to print and to sign")
     .description("The flight card of a plan as one self-contained page; or a card's code back into its plan.")
@@ -31,12 +21,8 @@ export function addCard(program: Command, run: Act, io: Io): void {
     .addOption(new Option("-o, --output <file>", "file to write; left out: standard output"))
     .addOption(new Option("--paper <size>", "a5 (unless given), a4 or letter"))
     .addOption(new Option("--units <system>", "metric (unless given) or imperial: feet and inches"))
-    .addOption(new Option("--read <file>", "the text of a card's code, to be turned back into its plan"))
-    .addOption(jsonOption())
-    .addOption(modelOption())
-    .addOption(new Option("--draws <n>", "flights to draw, 10000 unless given"))
-    .addOption(seedOption())
-    .addOption(new Option("--workers <n>", "threads that fly the draws; the figures are the same with any number"))
+    .addOption(new Option("--read <file>", "the text of a card's code, to be turned back into its plan"));
+  addDrawing(command)
     .addHelpText("after", examples.card)
     .action((plan: string | undefined, options: CardOptions) =>
       run(async () => {
@@ -48,18 +34,14 @@ export function addCard(program: Command, run: Act, io: Io): void {
         }
         if (plan === undefined)
           throw new UsageError("card: a plan's file is missing, for example delaywright card plan.json -o card.html");
-        const { choiceOf, modelOf, wholeOf } = await import("./values.js");
+        const { choiceOf } = await import("./values.js");
         const args = {
           plan,
           version: program.version() ?? "",
           ...output,
           ...given("paper", options.paper, (text) => choiceOf("--paper", text.toLowerCase(), ["a5", "a4", "letter"])),
           ...given("units", options.units, (text) => choiceOf("--units", text, ["metric", "imperial"])),
-          ...flag("json", options.json),
-          ...given("model", options.model, modelOf),
-          ...given("draws", options.draws, (text) => wholeOf("--draws", text, 1, MOST_DRAWS)),
-          ...given("seed", options.seed, (text) => wholeOf("--seed", text, 0, MOST_SEED)),
-          ...given("workers", options.workers, (text) => wholeOf("--workers", text, 1, 32)),
+          ...(await drawingOf(options)),
         };
         return card(args, io);
       }),

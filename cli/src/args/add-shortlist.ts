@@ -1,17 +1,7 @@
 import { type Command, Option } from "commander";
 import type { Io } from "../io/io.js";
 import { examples } from "./help.js";
-import {
-  type Act,
-  flag,
-  given,
-  jsonOption,
-  MOST_DRAWS,
-  MOST_SEED,
-  modelOption,
-  type PlanOptions,
-  seedOption,
-} from "./options.js";
+import { type Act, addDrawing, drawingOf, type PlanOptions } from "./options.js";
 
 interface ShortlistOptions extends PlanOptions {
   readonly motors: string;
@@ -21,7 +11,7 @@ interface ShortlistOptions extends PlanOptions {
 
 /** `delaywright shortlist`. */
 export function addShortlist(program: Command, run: Act, io: Io): void {
-  program
+  const command = program
     .command("shortlist")
     .summary("every motor in a folder: refused with value and limit, or ranked")
     .description(
@@ -30,27 +20,23 @@ export function addShortlist(program: Command, run: Act, io: Io): void {
     .argument("<plan>", "the plan's file")
     .requiredOption("--motors <folder>", "the folder with the motors' files")
     .addOption(new Option("--aim <aim>", "what they are ordered by: best-odds unless given"))
-    .addOption(new Option("--height <height>", "the height that is wanted, for example 800m"))
-    .addOption(jsonOption())
-    .addOption(modelOption())
-    .addOption(new Option("--draws <n>", "flights to draw for each motor, 500 unless given"))
-    .addOption(seedOption())
-    .addOption(new Option("--workers <n>", "threads that judge motors; the figures are the same with any number"))
+    .addOption(new Option("--height <height>", "the height that is wanted, for example 800m"));
+  addDrawing(
+    command,
+    "flights to draw for each motor, 500 unless given",
+    "threads that judge motors; the figures are the same with any number",
+  )
     .addHelpText("after", examples.shortlist)
     .action((plan: string, options: ShortlistOptions) =>
       run(async () => {
-        const { aboveZeroOf, aimOf, modelOf, wholeOf } = await import("./values.js");
+        const { aboveZeroOf, aimOf } = await import("./values.js");
         const height =
           options.height === undefined ? undefined : aboveZeroOf("--height", options.height, "length", "800m");
         const args = {
           plan,
           motors: options.motors,
           aim: aimOf(options.aim, height),
-          ...flag("json", options.json),
-          ...given("model", options.model, modelOf),
-          ...given("draws", options.draws, (text) => wholeOf("--draws", text, 1, MOST_DRAWS)),
-          ...given("seed", options.seed, (text) => wholeOf("--seed", text, 0, MOST_SEED)),
-          ...given("workers", options.workers, (text) => wholeOf("--workers", text, 1, 32)),
+          ...(await drawingOf(options)),
         };
         return (await import("../commands/shortlist.js")).shortlist(args, io);
       }),

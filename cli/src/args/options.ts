@@ -1,4 +1,4 @@
-import { Option } from "commander";
+import { type Command, Option } from "commander";
 
 /** What commands that take a plan may be given, as typed. */
 export interface PlanOptions {
@@ -21,6 +21,8 @@ export type Act = (act: () => Promise<number>) => Promise<void>;
 export const MOST_DRAWS = 200_000;
 export const MOST_SEED = 2_147_483_647;
 
+const WORKERS = "threads that fly the draws; the figures are the same with any number";
+
 export const modelOption = () =>
   new Option("--model <name>", "how the body turns in the wind: pitching (unless given) or aligned");
 export const jsonOption = () => new Option("--json", "for machines: SI numbers, as the JSON Schema says");
@@ -37,3 +39,29 @@ export function given<Key extends string, Value>(
 
 export const flag = <Key extends string>(key: Key, on: boolean | undefined): { [K in Key]?: boolean } =>
   on ? ({ [key]: true } as { [K in Key]?: boolean }) : {};
+
+/** Gives a command what all have that fly draws: `--json`, `--model`, `--draws`, `--seed`, `--workers`. */
+export function addDrawing(
+  command: Command,
+  draws = "flights to draw, 10000 unless given",
+  workers = WORKERS,
+): Command {
+  return command
+    .addOption(jsonOption())
+    .addOption(modelOption())
+    .addOption(new Option("--draws <n>", draws))
+    .addOption(seedOption())
+    .addOption(new Option("--workers <n>", workers));
+}
+
+/** What was given of `addDrawing`, read. */
+export async function drawingOf({ json, model, draws, seed, workers }: PlanOptions) {
+  const { modelOf, wholeOf } = await import("./values.js");
+  return {
+    ...flag("json", json),
+    ...given("model", model, modelOf),
+    ...given("draws", draws, (text) => wholeOf("--draws", text, 1, MOST_DRAWS)),
+    ...given("seed", seed, (text) => wholeOf("--seed", text, 0, MOST_SEED)),
+    ...given("workers", workers, (text) => wholeOf("--workers", text, 1, 32)),
+  };
+}

@@ -7,10 +7,11 @@ import { addShortlist } from "./add-shortlist.js";
 import { addWindow } from "./add-window.js";
 import { examples } from "./help.js";
 import {
+  addDrawing,
+  drawingOf,
   flag,
   given,
   jsonOption,
-  MOST_DRAWS,
   MOST_SEED,
   modelOption,
   type PlanOptions,
@@ -29,29 +30,20 @@ interface CutOptions {
 }
 
 function addDecide(program: Command, run: (act: () => Promise<number>) => Promise<void>, io: Io): void {
-  program
+  const command = program
     .command("decide")
     .summary("the delay to cut, with its odds and its cut")
     .description("From a plan to the delay to cut: the flight, the odds of every setting, the cut, the checks.")
     .argument("<plan>", "the plan's file")
-    .addOption(jsonOption())
-    .addOption(modelOption())
-    .addOption(new Option("--all-checks", "list every rule: those within limits, and those not checked and why"))
-    .addOption(new Option("--draws <n>", "flights to draw, 10000 unless given"))
-    .addOption(seedOption())
-    .addOption(new Option("--workers <n>", "threads that fly the draws; the figures are the same with any number"))
+    .addOption(new Option("--all-checks", "list every rule: those within limits, and those not checked and why"));
+  addDrawing(command)
     .addHelpText("after", examples.decide)
     .action((plan: string, options: PlanOptions) =>
       run(async () => {
-        const { modelOf, wholeOf } = await import("./values.js");
         const args = {
           plan,
-          ...flag("json", options.json),
+          ...(await drawingOf(options)),
           ...flag("allChecks", options.allChecks),
-          ...given("model", options.model, modelOf),
-          ...given("draws", options.draws, (text) => wholeOf("--draws", text, 1, MOST_DRAWS)),
-          ...given("seed", options.seed, (text) => wholeOf("--seed", text, 0, MOST_SEED)),
-          ...given("workers", options.workers, (text) => wholeOf("--workers", text, 1, 32)),
         };
         return (await import("../commands/decide.js")).decide(args, io);
       }),

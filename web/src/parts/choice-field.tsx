@@ -12,7 +12,7 @@ import {
 } from "react-aria-components";
 import { fieldId } from "./field-id.js";
 import { FieldAside, FieldHints, FieldProblem, frameClass } from "./field-notes.js";
-import type { FieldProps } from "./quantity-field.js";
+import type { FieldProps } from "./field-props.js";
 import { useField } from "./use-field.js";
 
 export interface ChoiceFieldProps extends FieldProps {

@@ -9,7 +9,7 @@ import { addressOfDocument } from "./document-address.js";
 import { fieldId } from "./field-id.js";
 import { FieldAside, FieldHints, FieldProblem, frameClass } from "./field-notes.js";
 import { isKeyed, lastKeyOf } from "./field-path.js";
-import type { FieldProps } from "./quantity-field.js";
+import type { FieldProps } from "./field-props.js";
 import { useField } from "./use-field.js";
 
 export interface DocumentFieldProps extends FieldProps {

@@ -2,7 +2,7 @@ import { checkField } from "@delaywright/documents";
 import { TextField as AriaTextField, Input, Label } from "react-aria-components";
 import { fieldId } from "./field-id.js";
 import { FieldAside, FieldHints, FieldProblem, frameClass } from "./field-notes.js";
-import type { FieldProps } from "./quantity-field.js";
+import type { FieldProps } from "./field-props.js";
 import { useField } from "./use-field.js";
 import { useTyped } from "./use-typed.js";
 

@@ -2,7 +2,7 @@ import "./choice.css";
 import { useId } from "react";
 import { Switch } from "react-aria-components";
 import { fieldId } from "./field-id.js";
-import type { FieldProps } from "./quantity-field.js";
+import type { FieldProps } from "./field-props.js";
 import { useField } from "./use-field.js";
 
 export interface SwitchRowProps {

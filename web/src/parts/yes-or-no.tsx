@@ -1,6 +1,6 @@
 import { Alternatives } from "./choice-field.js";
 import { fieldId } from "./field-id.js";
-import type { FieldProps } from "./quantity-field.js";
+import type { FieldProps } from "./field-props.js";
 import { useField } from "./use-field.js";
 
 const items = [
