@@ -12,7 +12,7 @@ import {
 import type { PrepBranch, PrepStepId } from "@delaywright/engine";
 import { useRef, useState } from "react";
 import { Button, Input, Label, TextField } from "react-aria-components";
-import { usePlanAnswer } from "../compute/index.js";
+import type { PlanAnswer } from "../compute/index.js";
 import { Fold, type FoldMark, printAlone } from "../parts/index.js";
 import { useNow } from "../standing/use-now.js";
 import { type Entry, useEntry, useSettings } from "../store/index.js";
@@ -27,12 +27,12 @@ import { useSigning } from "./use-signing.js";
 export interface PrepSectionProps {
   /** Of the plan. */
   readonly path: string;
+  readonly answer: PlanAnswer;
   readonly mark?: FoldMark;
 }
 
 /** The prep sheet of a plan: what is done in which order, signed step by step on a flight of its own. */
-export function PrepSection({ path, mark = "open" }: PrepSectionProps) {
-  const answer = usePlanAnswer(path);
+export function PrepSection({ path, answer, mark = "open" }: PrepSectionProps) {
   const plan = useEntry(path);
   const prep = usePrep(path, answer);
   const [{ units }] = useSettings();
