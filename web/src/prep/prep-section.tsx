@@ -10,7 +10,7 @@ import {
   type UnitSystem,
 } from "@delaywright/documents";
 import type { PrepBranch, PrepStepId } from "@delaywright/engine";
-import { useRef, useState } from "react";
+import { useId, useRef, useState } from "react";
 import { Button, Input, Label, TextField } from "react-aria-components";
 import type { PlanAnswer } from "../compute/index.js";
 import { Fold, type FoldMark, printAlone } from "../parts/index.js";
@@ -67,6 +67,9 @@ function SignedSheet({ plan, prep, units }: SignedSheetProps) {
   const [asked, setAsked] = useState<Asked | null>(null);
   const { refusal, sign } = useSigning(prep, initials);
   const sheet = useRef<HTMLDivElement>(null);
+  // before a flight is begun the steps are there to be read, not signed
+  const [unfolded, setUnfolded] = useState(flight !== null);
+  const steps = useId();
   const { state } = data;
   const closed = flight === null ? "Begin a flight first." : waiting;
   return (
@@ -86,7 +89,14 @@ function SignedSheet({ plan, prep, units }: SignedSheetProps) {
       <p className="prep-refusal" role="status">
         {refusal}
       </p>
-      <div ref={sheet}>
+      {flight === null && (
+        <p className="sheet-line">
+          <Button className="act" aria-expanded={unfolded} aria-controls={steps} onPress={() => setUnfolded(!unfolded)}>
+            {unfolded ? "Fold the steps" : `Read all ${state.steps.length} steps`}
+          </Button>
+        </p>
+      )}
+      <div ref={sheet} id={steps} className={unfolded ? undefined : "prep-folded"}>
         <header className="print-only">
           <h2>Prep sheet: {plan.name}</h2>
           <p>
