@@ -1,4 +1,4 @@
-// Measures the ensemble against C and odex, the shortlist, and the whole `decide`: `npm run bench`, `npm run bench -- --strict` to fail on a miss.
+// Measures the ensemble against C and odex, the rigid body against C, the shortlist, and the whole `decide`: `npm run bench`, `npm run bench -- --strict` to fail on a miss.
 import { spawnSync } from "node:child_process";
 import { existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { cpus, tmpdir } from "node:os";
@@ -23,7 +23,7 @@ async function measureEngine() {
     logLevel: "warning",
   });
   const { measure, measureShortlist } = await import(pathToFileURL(outfile));
-  const measured = measure(join(root, "engine/bench/ensemble.c"), folder);
+  const measured = measure(join(root, "engine/bench/ensemble.c"), join(root, "engine/bench/rigid.c"), folder);
   return { ...measured, shortlist: await measureShortlist() };
 }
 
@@ -87,7 +87,7 @@ const flightsASecond = (value) => `${Math.round(value).toLocaleString("en")} fli
 const atLeast = (target, value) => ({ value, pass: value >= target });
 const atMost = (target, value) => ({ value, pass: value <= target });
 
-function rowsOf({ pitching, aligned, flightsAlone, odex, compiler, shortlist }, decide, shortlistProcess) {
+function rowsOf({ pitching, aligned, rigid, flightsAlone, odex, compiler, shortlist }, decide, shortlistProcess) {
   const rows = [];
   const add = (what, shown, target = "", judged = {}) => rows.push({ what, shown, target, ...judged });
   const skip = (what, why) => rows.push({ what, shown: why, target: "" });
@@ -128,6 +128,16 @@ function rowsOf({ pitching, aligned, flightsAlone, odex, compiler, shortlist }, 
     add(`${model}, airspeed at openings`, `${openingAirspeed.toFixed(4)} m/s`, "≤ 0.05 m/s", {
       ...atMost(0.05, openingAirspeed),
     });
+  }
+  const flightTime = 1000 * rigid.flight;
+  add("rigid, one flight to the ground at 1e-9", `${flightTime.toFixed(1)} ms`, "≤ 10 ms", atMost(10, flightTime));
+  add("rigid, guide to top, TypeScript", flightsASecond(rigid.typescript), "", { value: rigid.typescript });
+  if (rigid.c === null) skip("rigid, C", "skipped: no gcc here");
+  else {
+    const { typescript, c, apart } = rigid;
+    add("rigid, guide to top, C", flightsASecond(c), "", { value: c });
+    add("rigid, TypeScript / C", (typescript / c).toFixed(2), "", { value: typescript / c });
+    add("rigid, TypeScript and C apart", `${apart.toExponential(1)} relative`, "≤ 1e-9", atMost(1e-9, apart));
   }
   const { seconds, firstTen, growth, flying } = shortlist;
   add("shortlist, 200 motors × 500 draws, two cores", `${seconds.toFixed(2)} s`, "≤ 5 s", atMost(5, seconds));

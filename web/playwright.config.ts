@@ -44,6 +44,7 @@ const left = {
     "migrations",
     "offline",
     "policy",
+    "steady",
     "tabs",
     "units",
   ],

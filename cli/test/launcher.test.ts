@@ -57,7 +57,7 @@ describe("delaywright, as a process", () => {
   test.each([
     [["decide", "gone.json"], 2],
     [["nonsense"], 2],
-    [["decide", plan, "--model", "rigid"], 2],
+    [["window", plan, "--model", "rigid"], 2],
     [["check", plan, "gone.json"], 2],
     [["cut", join(demoFolder, "two-collar.tool.json"), "--longest", "14s", "--to", "10s"], 3],
   ])("%j ends with %i, without a stack trace", (words, code) => {

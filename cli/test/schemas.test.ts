@@ -129,6 +129,7 @@ describe("schemas", () => {
     ["opened", ["--delay", "9s"]],
     ["unopened", []],
     ["a draw, every half second", ["--draw", "5", "--every", "0.5s"]],
+    ["a rigid body in turbulence", ["--model", "rigid", "--draw", "5"]],
   ])("fly.schema.json describes every key of a flight: %s", async (_, words) => {
     const { json } = await runOver(demoFiles(), ["fly", "plan.json", "--json", ...words]);
     expect(faultsOf(json(), schemaOf("fly"))).toEqual([]);

@@ -30,6 +30,20 @@ export {
   shortlistData,
   type UnjudgedData,
 } from "./answer/shortlist-data.js";
+export {
+  type StabilityColumns,
+  type StabilityData,
+  type StabilityMoment,
+  type StabilityWhich,
+  stabilityData,
+} from "./answer/stability-data.js";
+export {
+  type LargestSwing,
+  type SteadinessData,
+  type SteadinessFlights,
+  type SwingData,
+  steadinessData,
+} from "./answer/steadiness-data.js";
 export { type WindowData, windowData } from "./answer/window-data.js";
 export { type CardCode, cardCode, type ReadCardCode, readCardCode } from "./card/card-code.js";
 export { type CardData, type CardDelay, type CardInputs, cardData } from "./card/card-data.js";
@@ -248,6 +262,15 @@ export {
   wordForRefusal,
 } from "./words/shortlist.en.js";
 export { delayShareSentence, driversSentence, rankedDrivers } from "./words/spread.en.js";
+export {
+  calibresWords,
+  guideExitAngleSentence,
+  stabilityCells,
+  stabilityColumnsNote,
+  stabilityHeads,
+  stabilityVerdictSentences,
+} from "./words/stability.en.js";
+export { modelsApartSentence, swingSentences } from "./words/steadiness.en.js";
 export { unopenedSentences } from "./words/unopened.en.js";
 export { wordForWarning } from "./words/warnings.en.js";
 export { type WhySentences, whySentences } from "./words/why.en.js";

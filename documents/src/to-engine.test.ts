@@ -21,6 +21,25 @@ async function issuesOf(changed: Readonly<Record<string, unknown>>): Promise<str
 }
 
 describe("planToEngine()", () => {
+  test("gives what the rigid model asks of a rocket, and nothing of it where it is not stated", async () => {
+    const plain = (await inputsOf()).rocket;
+    expect(plain).not.toHaveProperty("rollInertia");
+    expect(plain.mount).not.toHaveProperty("thrustLine");
+    expect(plain.finSets[0]).not.toHaveProperty("cant");
+    const thrustLine = { angle: "0.2 deg", offset: "0.5 mm", toward: "90 deg" };
+    const stated = {
+      ...bent(rocket, ["fins", 0, "cant"], "-1 deg"),
+      rollInertiaWithoutMotor: "0.003 kg m2",
+      mount: { ...rocket.mount, thrustLine },
+    };
+    const { rocket: told } = await inputsOf({ "demo.rocket.json": stated });
+    expect(told.rollInertia).toBeCloseTo(0.003, 15);
+    expect(told.mount.thrustLine?.angle).toBeCloseTo((0.2 * Math.PI) / 180, 15);
+    expect(told.mount.thrustLine?.offset).toBeCloseTo(0.0005, 15);
+    expect(told.mount.thrustLine?.toward).toBeCloseTo(Math.PI / 2, 15);
+    expect(told.finSets[0]?.cant).toBeCloseTo(-Math.PI / 180, 15);
+  });
+
   test("gives the demo's figures in SI units", async () => {
     const inputs = await inputsOf();
     expect(inputs.air).toEqual({

@@ -1,6 +1,6 @@
 import { execFileSync, spawnSync } from "node:child_process";
 import { writeFileSync } from "node:fs";
-import { join } from "node:path";
+import { basename, join } from "node:path";
 import type { EnsembleSpec } from "../src/spread/ensemble.js";
 import { dumpEnsemble } from "./dump.js";
 import type { Means } from "./means.js";
@@ -15,12 +15,12 @@ export function compilerName(): string | null {
 }
 
 /**
- * Compiles `ensemble.c`.
+ * Compiles `ensemble.c` or `rigid.c`.
  *
  * @returns path of the program, in `folder`
  */
 export function compile(source: string, folder: string): string {
-  const program = join(folder, "ensemble");
+  const program = join(folder, basename(source, ".c"));
   execFileSync("gcc", [...compilerFlags, "-o", program, source, "-lm"], { stdio: ["ignore", "ignore", "inherit"] });
   return program;
 }

@@ -5,7 +5,8 @@ import { FastWork } from "../src/flight/fast/work.js";
 import { settledSwing } from "../src/flight/hand-over.js";
 import { prepareFlight } from "../src/flight/model.js";
 import { drawSize } from "../src/spread/draws.js";
-import { drawTolerance, type EnsembleSpec } from "../src/spread/ensemble.js";
+import type { EnsembleSpec } from "../src/spread/ensemble.js";
+import { drawTolerance } from "../src/spread/fly-draw.js";
 import { sobolInteger } from "../src/spread/sobol.js";
 
 /** Bit patterns of each Sobol' dimension: the point whose Gray code has one bit set. */

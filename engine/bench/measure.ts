@@ -8,6 +8,7 @@ import { compile, compilerFlags, compilerName, prepareC } from "./c-side.js";
 import { furthestApart } from "./means.js";
 import { odexFlight } from "./odex-flight.js";
 import { benchSeed, benchSpec } from "./reference-plan.js";
+import { type RigidFigures, rigidContender } from "./rigid.js";
 
 /** Draws on which both sides must agree. */
 const draws = 2000;
@@ -46,6 +47,7 @@ export interface OdexFigures {
 }
 
 export interface Measured {
+  readonly rigid: RigidFigures;
   readonly seed: number;
   readonly draws: number;
   readonly compiler: string | null;
@@ -164,19 +166,21 @@ function errorOf(flight: FlightResult, apogeeTime: number): number {
  * Measures both models on both sides, and odex.
  *
  * @param source path of `ensemble.c`
+ * @param rigidSource path of `rigid.c`
  * @param folder where the compiled program and its inputs go
  */
-export function measure(source: string, folder: string): Measured {
+export function measure(source: string, rigidSource: string, folder: string): Measured {
   const name = compilerName();
   const program = name === null ? null : compile(source, folder);
   const pitching = ensembleContender("pitching", program, folder);
   const aligned = ensembleContender("aligned", program, folder);
   const alone = flightsAloneContender();
+  const rigid = rigidContender(name === null ? null : compile(rigidSource, folder), folder, flightsASecond);
   const tight = tightFlights(benchSpec("pitching").spec, drawsCompared);
   const asTheyMust = odexContender(tight, odexError);
   const asTheyAre = odexContender(tight, pitching.figures().errors.apogeeTime);
   for (let round = 0; round < rounds; round++)
-    for (const contender of [pitching, alone, asTheyMust, aligned, asTheyAre]) contender.round();
+    for (const contender of [pitching, alone, asTheyMust, aligned, asTheyAre, rigid]) contender.round();
   return {
     seed: benchSeed,
     draws,
@@ -184,6 +188,7 @@ export function measure(source: string, folder: string): Measured {
     pitching: pitching.figures(),
     aligned: aligned.figures(),
     flightsAlone: alone.figures(),
+    rigid: rigid.figures(),
     odex: { asTheyMust: asTheyMust.figures(), asTheyAre: asTheyAre.figures() },
   };
 }

@@ -16,7 +16,7 @@ export interface OdexFlight {
 }
 
 /** Magnitudes below which only absolute error counts, as in `fly`. */
-const scales: Readonly<Record<FlownPhase, readonly number[]>> = {
+const scales: Readonly<Record<Exclude<FlownPhase, "pivot" | "rigid">, readonly number[]>> = {
   guide: [1, 10],
   pitching: [100, 100, 100, 10, 10, 10, 1, 1, 1, 1, 1, 1],
   aligned: [100, 100, 100, 10, 10, 10],

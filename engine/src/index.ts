@@ -8,7 +8,7 @@ export { type AirTable, airTable, tableAir } from "./air/table.js";
 export { dynamicViscosity } from "./air/viscosity.js";
 export type { CutPlan } from "./decision/cut-plan.js";
 export { decide } from "./decision/decide.js";
-export { type DecideOptions, defaultDecideOptions } from "./decision/decide-options.js";
+export { type DecideOptions, defaultDecideOptions, defaultDrawsOf } from "./decision/decide-options.js";
 export type {
   BallastRange,
   Check,
@@ -119,10 +119,21 @@ export {
 export {
   defaultFlightOptions,
   type FlightOptions,
+  type QuickModel,
   type ResolvedFlightOptions,
   type TurningModel,
 } from "./flight/options.js";
 export type { FlightEnd, FlightResult, Peaks } from "./flight/result.js";
+export type { RigidSwitches } from "./flight/rigid/switches.js";
+export {
+  leastDamping,
+  type MarginOverMach,
+  marginOverMach,
+  mostMargin,
+  type StabilityFinding,
+  type StabilityOverFlight,
+  stabilityOverFlight,
+} from "./flight/stability-over-flight.js";
 export type { Kinematics, Leg, Phase } from "./flight/trajectory.js";
 export { InputError, type Issue } from "./issues.js";
 export { leastSquares } from "./math/least-squares.js";
@@ -288,6 +299,7 @@ export type {
   Nose,
   NoseShape,
   Rocket,
+  ThrustLine,
   Transition,
 } from "./rocket/rocket.js";
 export { type ValidityCode, validityLimits, validityWarnings } from "./rocket/validity.js";
@@ -314,6 +326,7 @@ export type {
 export { drawnInputs, inputsWith, uncertainInputCount } from "./spread/drawn-inputs.js";
 export { noSpread } from "./spread/drawn-values.js";
 export { type EnsembleChunk, type EnsembleSpec, joinChunks, prepareEnsemble } from "./spread/ensemble.js";
+export { turbulenceSeed } from "./spread/fly-draw.js";
 export type { OpeningSpec } from "./spread/opening-spec.js";
 export { type Shares, varianceShares } from "./spread/sensitivity.js";
 export { sobolInteger } from "./spread/sobol.js";

@@ -5,7 +5,7 @@ import { FastWork } from "../src/flight/fast/work.js";
 import type { FlightInputs } from "../src/flight/inputs.js";
 import { prepareFlight } from "../src/flight/model.js";
 import { type FlightOptions, resolveFlightOptions } from "../src/flight/options.js";
-import { drawTolerance } from "../src/spread/ensemble.js";
+import { drawTolerance } from "../src/spread/fly-draw.js";
 
 /** Memory for fast flights of one plan, set up for the nominal draw. Tables to 3000 m and Mach 1.6. */
 export function fastWork(inputs: FlightInputs, options: FlightOptions = {}): FastWork {

@@ -1,7 +1,7 @@
 import { type Command, Option } from "commander";
 import type { Io } from "../io/io.js";
 import { examples } from "./help.js";
-import { type Act, addDrawing, drawingOf, type PlanOptions } from "./options.js";
+import { type Act, addDrawing, type PlanOptions, quickDrawingOf } from "./options.js";
 
 interface ShortlistOptions extends PlanOptions {
   readonly motors: string;
@@ -36,7 +36,7 @@ export function addShortlist(program: Command, run: Act, io: Io): void {
           plan,
           motors: options.motors,
           aim: aimOf(options.aim, height),
-          ...(await drawingOf(options)),
+          ...(await quickDrawingOf(options)),
         };
         return (await import("../commands/shortlist.js")).shortlist(args, io);
       }),

@@ -1,7 +1,7 @@
 import { type Command, Option } from "commander";
 import type { Io } from "../io/io.js";
 import { examples } from "./help.js";
-import { type Act, addDrawing, drawingOf, given, type PlanOptions } from "./options.js";
+import { type Act, addDrawing, given, type PlanOptions, quickDrawingOf } from "./options.js";
 
 /** `delaywright window`. */
 export function addWindow(program: Command, run: Act, io: Io): void {
@@ -19,7 +19,7 @@ export function addWindow(program: Command, run: Act, io: Io): void {
         const args = {
           plan,
           ...given("cut", options.cut, (text) => positiveOf("--cut", text, "time", "10s")),
-          ...(await drawingOf(options)),
+          ...(await quickDrawingOf(options)),
         };
         return (await import("../commands/window.js")).window(args, io);
       }),

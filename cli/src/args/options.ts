@@ -24,7 +24,7 @@ export const MOST_SEED = 2_147_483_647;
 const WORKERS = "threads that fly the draws; the figures are the same with any number";
 
 export const modelOption = () =>
-  new Option("--model <name>", "how the body turns in the wind: pitching (unless given) or aligned");
+  new Option("--model <name>", "how the body turns in the wind: pitching (unless given), aligned or rigid");
 export const jsonOption = () => new Option("--json", "for machines: SI numbers, as the JSON Schema says");
 export const seedOption = () => new Option("--seed <n>", "seed of the draws, 1 unless given");
 
@@ -43,7 +43,7 @@ export const flag = <Key extends string>(key: Key, on: boolean | undefined): { [
 /** Gives a command what all have that fly draws: `--json`, `--model`, `--draws`, `--seed`, `--workers`. */
 export function addDrawing(
   command: Command,
-  draws = "flights to draw, 10000 unless given",
+  draws = "flights to draw, 10000 unless given; 500 of the rigid model",
   workers = WORKERS,
 ): Command {
   return command
@@ -55,11 +55,21 @@ export function addDrawing(
 }
 
 /** What was given of `addDrawing`, read. */
-export async function drawingOf({ json, model, draws, seed, workers }: PlanOptions) {
-  const { modelOf, wholeOf } = await import("./values.js");
+export async function drawingOf({ model, ...options }: PlanOptions) {
+  const { modelOf } = await import("./values.js");
+  return { ...(await drawsOf(options)), ...given("model", model, modelOf) };
+}
+
+/** As `drawingOf`, without the rigid model. */
+export async function quickDrawingOf({ model, ...options }: PlanOptions) {
+  const { quickModelOf } = await import("./values.js");
+  return { ...(await drawsOf(options)), ...given("model", model, quickModelOf) };
+}
+
+async function drawsOf({ json, draws, seed, workers }: Omit<PlanOptions, "model">) {
+  const { wholeOf } = await import("./values.js");
   return {
     ...flag("json", json),
-    ...given("model", model, modelOf),
     ...given("draws", draws, (text) => wholeOf("--draws", text, 1, MOST_DRAWS)),
     ...given("seed", seed, (text) => wholeOf("--seed", text, 0, MOST_SEED)),
     ...given("workers", workers, (text) => wholeOf("--workers", text, 1, 32)),

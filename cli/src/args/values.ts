@@ -1,5 +1,5 @@
 import { aimChoices, type Dimension, parseQuantity } from "@delaywright/documents";
-import type { Aim } from "@delaywright/engine";
+import type { Aim, QuickModel, TurningModel } from "@delaywright/engine";
 import { UsageError } from "./usage.js";
 
 /** A quantity with its unit, as typed after an option. */
@@ -43,10 +43,16 @@ export function choiceOf<const Choice extends string>(
 }
 
 /** How the body turns in the wind. */
-export function modelOf(text: string): "pitching" | "aligned" {
-  if (text === "pitching" || text === "aligned") return text;
-  const word = text === "rigid" ? "the rigid model does not exist yet" : `${JSON.stringify(text)} found`;
-  throw new UsageError(`--model: ${word}; pitching or aligned is accepted, for example --model pitching`);
+export function modelOf(text: string): TurningModel {
+  return choiceOf("--model", text, ["pitching", "aligned", "rigid"]);
+}
+
+/** As `modelOf`, where so many flights are drawn that the rigid model would take minutes. */
+export function quickModelOf(text: string): QuickModel {
+  if (text !== "rigid") return choiceOf("--model", text, ["pitching", "aligned"]);
+  throw new UsageError(
+    "--model: rigid flies one plan at a time (decide, fly); pitching or aligned is accepted here, for example --model pitching",
+  );
 }
 
 /** As `quantityOf`, above zero. */

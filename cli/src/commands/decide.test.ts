@@ -223,6 +223,18 @@ describe("decide()", () => {
     expect(other.json().settings).not.toEqual(one.json().settings);
   });
 
+  test("the rigid model flies its draws too, near the default's odds", async () => {
+    const words = ["decide", "plan.json", "--json", "--draws", "64"];
+    const quick = (await runOver(demoFiles(), words)).json();
+    const rigid = (await runOver(demoFiles(), [...words, "--model", "rigid"])).json();
+    expect({ model: rigid.model, draws: rigid.draws }).toEqual({ model: "rigid", draws: 64 });
+    expect(rigid.flight.lastFitting.time).toBeGreaterThan(rigid.flight.guideExit.time);
+    expect(quick.flight.lastFitting.time).toBeCloseTo(rigid.flight.lastFitting.time, 3);
+    expect(rigid.coast).not.toEqual(quick.coast);
+    // the same draws but for the body's turn: a few hundredths apart
+    expect(Math.abs(rigid.coast.p50 - quick.coast.p50)).toBeLessThan(0.3);
+  });
+
   test("the same seed gives the same answer, another seed another", async () => {
     const words = ["decide", "plan.json", "--json", ...few];
     const [first, again, other] = [

@@ -1,5 +1,5 @@
 import { type DecisionData, decisionData, type PlanParts } from "@delaywright/documents";
-import { decide, defaultDecideOptions } from "@delaywright/engine";
+import { decide, defaultDrawsOf, type TurningModel } from "@delaywright/engine";
 import { EXIT, type Io } from "../io/io.js";
 import { readyPlan } from "./load.js";
 import { otherRockets } from "./other-rockets.js";
@@ -7,7 +7,7 @@ import { otherRockets } from "./other-rockets.js";
 /** How a plan is decided. */
 export interface DecidedArgs {
   readonly plan: string;
-  readonly model?: "pitching" | "aligned";
+  readonly model?: TurningModel;
   readonly draws?: number;
   readonly seed?: number;
   /** Threads that fly the draws; left out: one for a few thousand draws, then as many as the machine has, up to four. */
@@ -28,7 +28,8 @@ export async function decided(args: DecidedArgs, io: Io): Promise<Decided> {
   if (!plan.ok) return plan;
   const { inputs, parts, context, warnings: doubts } = plan;
   const others = inputs.cutSoFar === undefined ? [] : await otherRockets(parts, inputs.air, io.files);
-  const many = (args.draws ?? defaultDecideOptions.draws) > ONE_WORKER_DRAWS;
+  const { model = "pitching" } = args;
+  const many = model === "rigid" || (args.draws ?? defaultDrawsOf(model)) > ONE_WORKER_DRAWS;
   const pool = await io.openPool(args.workers ?? (many ? Math.min(io.cores, 4) : 1));
   try {
     const decision = await decide(inputs, {

@@ -92,6 +92,38 @@ describe("fly()", () => {
     expect(times.slice(0, -1).every((time) => Math.abs(time / 0.5 - Math.round(time / 0.5)) < 1e-6)).toBe(true);
   });
 
+  test("the rigid model tells when the last fitting leaves, and turns on it before", async () => {
+    const { out } = await runOver(demoFiles(), ["fly", "plan.json", "--model", "rigid"]);
+    expect(out).toContain("  last fitting  ");
+    expect(out).toContain("rigid model");
+    const { trajectory, model } = (
+      await runOver(demoFiles(), ["fly", "plan.json", "--model", "rigid", "--json"])
+    ).json();
+    expect(model).toBe("rigid");
+    const phases = trajectory.phase.filter((phase: string, i: number) => phase !== trajectory.phase[i - 1]);
+    expect(phases).toEqual(["guide", "pivot", "rigid", "aligned"]);
+  });
+
+  test("tells the stability over the flight where it matters, and the same figures in JSON", async () => {
+    const { out } = await runOver(demoFiles(), ["fly", "plan.json"]);
+    const { stability, flight } = (await runOver(demoFiles(), ["fly", "plan.json", "--json"])).json();
+    const [exit] = stability.moments;
+    expect(exit.which).toBe("guide-exit");
+    expect(exit.time).toBe(flight.guideExit.time);
+    const [row = ""] =
+      /^ {2}guide exit +[\d.]+ +0\.\d\d +\d\.\d\d .*$/mu.exec(out.slice(out.indexOf("Stability"))) ?? [];
+    expect(row.trim().split(/ {2,}/).slice(4)).toEqual([
+      exit.margin.toFixed(2),
+      (exit.frequency / (2 * Math.PI)).toFixed(2),
+      exit.dampingRatio.toFixed(3),
+      ((exit.angleOfAttack * 180) / Math.PI).toFixed(1),
+    ]);
+    expect(out).toMatch(/Leaving the guide, the air meets it at/);
+    expect(out).toMatch(/Neither over-stable nor under-damped|Over-stable:|Under-damped:/);
+    expect(stability.columns.time).toHaveLength(stability.columns.margin.length);
+    expect(stability.limits).toEqual({ mostMargin: 3, leastDamping: 0.05 });
+  });
+
   test("--draw flies another flight than the plan's, the same each time", async () => {
     const apogee = async (words: string[]): Promise<number> =>
       (await runOver(demoFiles(), ["fly", "plan.json", "--json", ...words])).json().flight.apogee.time;

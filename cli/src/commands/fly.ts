@@ -1,4 +1,4 @@
-import { descentData, flightData } from "@delaywright/documents";
+import { descentData, flightData, stabilityData } from "@delaywright/documents";
 import {
   burnOf,
   type DecisionInputs,
@@ -8,6 +8,8 @@ import {
   type FlightResult,
   fly as flyOnce,
   type Kinematics,
+  type TurningModel,
+  turbulenceSeed,
 } from "@delaywright/engine";
 import { EXIT, type Io } from "../io/io.js";
 import type { Fired, Flown } from "../print/answer.js";
@@ -22,7 +24,7 @@ export interface FlyArgs {
   readonly plan: string;
   readonly json?: boolean;
   readonly csv?: boolean;
-  readonly model?: "pitching" | "aligned";
+  readonly model?: TurningModel;
   /** Number of a draw of the plan's spread; left out: the flight as planned. */
   readonly draw?: number;
   readonly seed?: number;
@@ -61,7 +63,10 @@ function firing(
 function flown(inputs: DecisionInputs, args: FlyArgs): Flown {
   const seed = args.seed ?? DEFAULT_SEED;
   const drawn: FlightInputs = args.draw === undefined ? inputs : drawnInputs(inputs, inputs.spread, seed, args.draw);
-  const result = flyOnce(drawn, args.model === undefined ? {} : { model: args.model });
+  const result = flyOnce(drawn, {
+    ...(args.model === undefined ? {} : { model: args.model }),
+    ...(args.draw === undefined || args.model !== "rigid" ? {} : { turbulence: turbulenceSeed(seed, args.draw) }),
+  });
   const start = firing(inputs, result, args.delay);
   const base = { result, draw: args.draw ?? null, seed };
   if (start === null) return { ...base, fired: null, descent: null };
@@ -88,6 +93,7 @@ export async function fly(args: FlyArgs, io: Io): Promise<number> {
         flight: flightData(one.result),
         fired: one.fired,
         opened: descentData(one.descent),
+        stability: stabilityData(one.result),
         trajectory: columnsOf(one, moments),
         draw: one.draw,
         seed: one.seed,

@@ -1,6 +1,6 @@
 import { join } from "node:path";
 import { type Loaded, loadAny, loadPlan, motorShelf, openPlan, shortlistData } from "@delaywright/documents";
-import { type Aim, defaultShortlistOptions, shortlist as shortlistMotors } from "@delaywright/engine";
+import { type Aim, defaultShortlistOptions, type QuickModel, shortlist as shortlistMotors } from "@delaywright/engine";
 import { UsageError } from "../args/usage.js";
 import { EXIT, type Io } from "../io/io.js";
 import { issuesText } from "../print/issues.js";
@@ -14,7 +14,7 @@ export interface ShortlistArgs {
   readonly motors: string;
   readonly aim: Aim;
   readonly json?: boolean;
-  readonly model?: "pitching" | "aligned";
+  readonly model?: QuickModel;
   readonly draws?: number;
   readonly seed?: number;
   /** Threads that judge motors; left out: one for a few motors, then as many as the machine has, up to four. */

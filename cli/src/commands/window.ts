@@ -6,6 +6,7 @@ import {
   defaultWindowDraws,
   type EnsembleRunner,
   planWindow,
+  type QuickModel,
   standingDelay,
 } from "@delaywright/engine";
 import { UsageError } from "../args/usage.js";
@@ -20,7 +21,7 @@ export interface WindowArgs {
   /** The delay as it is cut [s]; left out: as cut, else as chosen, else the delay to cut. */
   readonly cut?: number;
   readonly json?: boolean;
-  readonly model?: "pitching" | "aligned";
+  readonly model?: QuickModel;
   /** Flights drawn at each point of the map. */
   readonly draws?: number;
   readonly seed?: number;

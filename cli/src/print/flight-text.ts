@@ -1,6 +1,7 @@
 import { amount, cautions, decimals, delayWords, type PlanContext, placeWords, speedOf } from "@delaywright/documents";
 import type { FlightResult, Kinematics } from "@delaywright/engine";
 import type { Flown } from "./answer.js";
+import { stabilityText } from "./stability-text.js";
 import { table } from "./table.js";
 import { bullet, wrap } from "./wrap.js";
 
@@ -39,7 +40,7 @@ function row(name: string, at: Kinematics): string[] {
 }
 
 function eventRows({ result, descent, fired }: Flown): string[][] {
-  const { liftOff, guideExit, burnout, apogee, landing } = result.events;
+  const { liftOff, guideExit, lastFitting, burnout, apogee, landing } = result.events;
   const rows: [number, string[]][] = [];
   const add = (name: string, at: Kinematics | null): void => {
     if (at !== null) rows.push([at.time, row(name, at)]);
@@ -48,6 +49,7 @@ function eventRows({ result, descent, fired }: Flown): string[][] {
     at !== null && (descent === null || fired === null || at.time <= fired.opens) ? at : null;
   add("lift-off", liftOff);
   add("guide exit", guideExit);
+  add("last fitting", lastFitting);
   add("burnout", before(burnout));
   add("top", before(apogee));
   if (fired !== null && descent !== null) add("opening", result.at(fired.opens));
@@ -86,6 +88,7 @@ export function flightText(flown: Flown, context: PlanContext): string {
     wrap(
       `Fastest ${amount(fastest.speed, "m/s")} (Mach ${decimals(fastest.mach, 2)}) after ${amount(fastest.time, "s", 1)}; hardest ${amount(hardest.acceleration, "m/s²")} after ${amount(hardest.time, "s", 1)}.`,
     ),
+    stabilityText(result),
     ...(result.ended === "landed"
       ? [
           openingWords(flown)

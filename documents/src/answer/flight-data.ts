@@ -25,6 +25,8 @@ export interface FlightData {
   readonly ended: FlightResult["ended"];
   readonly liftOff: { readonly time: number } | null;
   readonly guideExit: Speeding | null;
+  /** The aft fitting leaves the guide, where it does so later than the forward one. */
+  readonly lastFitting: { readonly time: number; readonly angleOfAttack: number } | null;
   readonly burnout: Rising | null;
   readonly handOver: { readonly time: number } | null;
   readonly apogee: Standing | null;
@@ -78,6 +80,10 @@ export function flightData({ events, ended, peaks }: FlightResult): FlightData {
     ended,
     liftOff: events.liftOff && { time: events.liftOff.time },
     guideExit: speedAt(events.guideExit),
+    lastFitting: events.lastFitting && {
+      time: events.lastFitting.time,
+      angleOfAttack: events.lastFitting.angleOfAttack,
+    },
     burnout: events.burnout && rising(events.burnout),
     handOver: events.handOver && { time: events.handOver.time },
     apogee: placeAt(events.apogee),

@@ -2,6 +2,8 @@ import type { DetailCode } from "@delaywright/engine";
 import { own } from "./own.js";
 
 const details: Readonly<Record<DetailCode, string> & Record<string, string>> = Object.freeze({
+  "mach-through-bridge":
+    "it flies near or through the speed of sound, where they only join what is known on both sides",
   "mach-above-validated": "it flies faster than they were held against",
   "angle-of-attack-above-validated": "it meets the air at a larger angle than they were held against",
   "fineness-below-validated": "it is stubbier than they were held against",

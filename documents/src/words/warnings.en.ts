@@ -4,6 +4,8 @@ import { findingFigure } from "./figures.en.js";
 import { own } from "./own.js";
 
 const warnings: Readonly<Record<WarningCode, string> & Record<string, string>> = Object.freeze({
+  "mach-through-bridge":
+    "it flies near or through the speed of sound, where the models only join what is known on both sides",
   "mach-above-validated": "it flies faster than the models were held against",
   "angle-of-attack-above-validated": "it meets the air at a larger angle than the models were held against",
   "fineness-below-validated": "it is stubbier than the models were held against",

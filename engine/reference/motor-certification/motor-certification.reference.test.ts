@@ -4,14 +4,9 @@ import { parseDesignation } from "../../src/motor/designation.js";
 import { prepareImpulse } from "../../src/motor/impulse.js";
 import { labelCheck } from "../../src/motor/label-check.js";
 import { classLimits, motorClass } from "../../src/motor/motor-class.js";
+import { curve } from "./rows.js";
 
 const off = (found: number, expected: number) => Math.abs(found / expected - 1);
-
-/** The invented curve: times [s] and thrusts [N]. */
-const curve = {
-  times: [0, 0.05, 0.2, 0.6, 1, 1.4, 1.6, 1.75],
-  thrusts: [0, 320, 380, 360, 320, 260, 110, 0],
-};
 
 test("classLimits() are the printed limits, each twice the one before", () => {
   const limits = [

@@ -118,7 +118,7 @@ test("integrate() and fly() give the vacuum rocket", () => {
     );
     near(burn.state[1]!, row.v, "speed");
     near(burn.state[0]!, row.h, "height");
-    for (const model of ["aligned", "pitching"] as const) {
+    for (const model of ["aligned", "pitching", "rigid"] as const) {
       const flight = fly(vacuumRocket(row), { model, gravity: g, tolerance: tight, handOver: false });
       const burnout = flight.events.burnout;
       near(burnout?.velocity[2] ?? 0, row.v, `speed, ${model}`);

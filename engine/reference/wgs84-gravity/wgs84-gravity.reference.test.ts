@@ -1,16 +1,7 @@
 import { expect, test } from "vitest";
 import { normalGravity } from "../../src/air/gravity.js";
+import { heights, rows } from "./rows.js";
 
-const heights = [0, 1_000, 3_000, 5_000];
-/** Latitude in degrees; gravity [m/s²] at 0, 1000, 3000, 5000 m. */
-const rows = [
-  [0, [9.7803253, 9.7772384, 9.7710688, 9.7649049]],
-  [30, [9.7932473, 9.7901614, 9.7839939, 9.7778322]],
-  [45, [9.8061978, 9.8031129, 9.7969476, 9.7907881]],
-  [55, [9.8150729, 9.8119889, 9.805825, 9.799667]],
-  [60, [9.819177, 9.8160932, 9.8099301, 9.8037727]],
-  [90, [9.8321849, 9.8291023, 9.8229413, 9.8167861]],
-] as const;
 const radians = (degrees: number) => (degrees * Math.PI) / 180;
 
 test("normalGravity() gives the WGS 84 table", () => {

@@ -1,10 +1,10 @@
-import type { TurningModel } from "../flight/options.js";
+import type { QuickModel, TurningModel } from "../flight/options.js";
 import type { Decision } from "./decision.js";
 import type { EnsembleRunner } from "./odds.js";
 import type { OtherRocket } from "./over-cut.js";
 
 export interface DecideOptions {
-  /** Flights drawn; 1 is flown where nothing varies. */
+  /** Flights drawn; left out: `defaultDrawsOf` the model; 1 is flown where nothing varies. */
   readonly draws?: number;
   readonly seed?: number;
   readonly model?: TurningModel;
@@ -21,4 +21,12 @@ export interface DecideOptions {
   readonly onPart?: (part: Decision) => void;
 }
 
-export const defaultDecideOptions = Object.freeze({ draws: 10_000, seed: 1, model: "pitching" as TurningModel });
+export const defaultDecideOptions = Object.freeze({ draws: 10_000, seed: 1, model: "pitching" as QuickModel });
+
+/** Draws of the rigid model, each of which costs some hundred of the default's. */
+export const defaultRigidDraws = 500;
+
+/** How many flights a decision draws unless it is told. */
+export function defaultDrawsOf(model: TurningModel): number {
+  return model === "rigid" ? defaultRigidDraws : defaultDecideOptions.draws;
+}

@@ -3,7 +3,7 @@ import type { FlightResult } from "../flight/result.js";
 import { checksOf } from "./checks.js";
 import { type Chosen, choose, reachesLeast } from "./choose.js";
 import type { CutPlan } from "./cut-plan.js";
-import { type DecideOptions, defaultDecideOptions } from "./decide-options.js";
+import { type DecideOptions, defaultDecideOptions, defaultDrawsOf } from "./decide-options.js";
 import type { Decision, OverCut, Setting, ToCut } from "./decision.js";
 import { noScatter } from "./delay-scatter.js";
 import { type Drivers, driversOf } from "./drivers.js";
@@ -38,7 +38,8 @@ import { warningsOf } from "./warnings.js";
  * await decide(inputs, { draws: 10_000, stages: [256, 2048], onPart: ({ draws, toCut }) => show(draws, toCut) });
  */
 export async function decide(inputs: DecisionInputs, options: DecideOptions = {}): Promise<Decision> {
-  const { draws, seed, model } = { ...defaultDecideOptions, ...options };
+  const { seed, model } = { ...defaultDecideOptions, ...options };
+  const draws = options.draws ?? defaultDrawsOf(model);
   const { stages = [], onPart, otherRockets = [] } = options;
   const run: OddsOptions = { draws, seed, flight: { model }, run: options.run ?? runHere };
   const told = { seed, model };

@@ -15,13 +15,13 @@ import { drawNormals, drawSize } from "../spread/draws.js";
 import {
   APOGEE_HEIGHT,
   APOGEE_TIME,
-  drawTolerance,
   FLEW,
   flightSize,
   LANDING_EAST,
   LANDING_NORTH,
   prepareEnsemble,
 } from "../spread/ensemble.js";
+import { drawTolerance } from "../spread/fly-draw.js";
 import { GROUNDED, HOLDS, judgedSize, sampleSize } from "../spread/opening-spec.js";
 import {
   descentPoints,

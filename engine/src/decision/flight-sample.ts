@@ -1,11 +1,12 @@
 import { DrawnValues, setDraw } from "../flight/fast/draw.js";
-import { FastOutcome, fastFlight } from "../flight/fast/fast-flight.js";
+import { FastOutcome } from "../flight/fast/fast-flight.js";
 import { fastTables } from "../flight/fast/tables.js";
-import { FastWork } from "../flight/fast/work.js";
+import { FastWork, recordSize } from "../flight/fast/work.js";
 import { prepareFlight } from "../flight/model.js";
 import { drawnValues } from "../spread/drawn-values.js";
 import { drawNormals, drawSize } from "../spread/draws.js";
-import { drawTolerance, type EnsembleSpec } from "../spread/ensemble.js";
+import type { EnsembleSpec } from "../spread/ensemble.js";
+import { flyDraw } from "../spread/fly-draw.js";
 import { JudgeWork, judgeFlight } from "../spread/judge.js";
 import { judgedSize, sampleSize } from "../spread/opening-spec.js";
 import { CanopyFall } from "./flight-sample-descent.js";
@@ -86,13 +87,13 @@ export const descentPoints = 48;
  * const sample = prepareFlightSample(flightSampleSpec(inputs, { delay: 10, delaySd: 1 }))(0, 256);
  */
 export function prepareFlightSample(spec: FlightSampleSpec): (from: number, to: number) => FlightSampleChunk {
-  const { inputs, options, spread, opening, seed, tolerance, top, topMach } = spec.ensemble;
+  const { inputs, options, spread, opening, seed, top, topMach } = spec.ensemble;
   const model = prepareFlight(inputs, options);
   const tables = fastTables(model, top, topMach);
   // steps are recorded from burnout on: with none in sight they are from the guide on
   const work = new FastWork({ ...tables, model: { ...model, burn: { ...model.burn, end: 0 } } });
   const descent = new CanopyFall(work, model);
-  const judge = new JudgeWork(opening);
+  const judge = new JudgeWork(opening, work.records.length / recordSize);
   const normals = new Float64Array(drawSize);
   const values = new DrawnValues();
   const flight = new FastOutcome();
@@ -106,7 +107,7 @@ export function prepareFlightSample(spec: FlightSampleSpec): (from: number, to: 
       drawNormals(seed, from + i, normals);
       drawnValues(spread, normals, values);
       setDraw(work, values);
-      fastFlight(work, values.totalImpulse, values.burnTime, tolerance ?? drawTolerance, flight);
+      flyDraw(spec.ensemble, work, values, from + i, flight);
       flight.burnout = model.burn.end * values.burnTime;
       flight.flew = flight.flew && flight.landingTime > flight.burnout;
       if (flight.flew) {

@@ -1,6 +1,14 @@
 import { dormandPrince } from "../math/dormand-prince.js";
 import { rootBetween } from "../math/root.js";
 
+const [[a21], [a31, a32], [a41, a42, a43], [a51, a52, a53, a54], [a61, a62, a63, a64, a65], [b1, , b3, b4, b5, b6]] =
+  dormandPrince.matrix;
+const [e1, , e3, e4, e5, e6, e7] = dormandPrince.error;
+const [d1, , d3, d4, d5, d6, d7] = dormandPrince.dense;
+const [, c2, c3, c4, c5] = dormandPrince.nodes;
+
+type Stages = [Float64Array, Float64Array, Float64Array, Float64Array, Float64Array, Float64Array, Float64Array];
+
 /** Right-hand side: writes dy/dt at (t, y) into `rates`. */
 export type Derivatives = (t: number, y: Float64Array, rates: Float64Array) => void;
 
@@ -75,6 +83,10 @@ export function denseSlope(step: DenseStep, component: number, share: number): n
   return ((c[k + 1] as number) + r * middle + share * outerSlope) / (step.to - step.from);
 }
 
+function crosses({ direction }: EventSpec, before: number, after: number): boolean {
+  return direction * before < 0 && direction * after >= 0;
+}
+
 const mostSteps = 200_000;
 
 /**
@@ -103,11 +115,11 @@ export function integrate(
 ): Integration {
   const n = start.length;
   const { tolerance, scales, events = [], fixedStep } = options;
-  const k = dormandPrince.nodes.map(() => new Float64Array(n));
-  const [k0, k6] = [k[0] as Float64Array, k[6] as Float64Array];
+  const [k0, k1, k2, k3, k4, k5, k6] = Array.from({ length: 7 }, () => new Float64Array(n)) as Stages;
+  const scaleOf = Float64Array.from({ length: n }, (_, c) => scales[c] as number);
   const stage = new Float64Array(n);
   const next = new Float64Array(n);
-  let y = Float64Array.from(start);
+  const y = Float64Array.from(start);
   let t = from;
   let calls = 1;
   const steps: DenseStep[] = [];
@@ -115,23 +127,26 @@ export function integrate(
   derivatives(t, y, k0);
 
   const tryStep = (h: number): number => {
-    for (let i = 1; i < 7; i++) {
-      const row = dormandPrince.matrix[i - 1] as readonly number[];
-      const target = i === 6 ? next : stage;
-      for (let c = 0; c < n; c++) {
-        let sum = 0;
-        for (let j = 0; j < row.length; j++) sum += (row[j] as number) * (k[j] as Float64Array)[c]!;
-        target[c] = y[c]! + h * sum;
-      }
-      derivatives(t + (dormandPrince.nodes[i] as number) * h, target, k[i] as Float64Array);
-      calls += 1;
-    }
+    for (let c = 0; c < n; c++) stage[c] = y[c]! + h * (a21 * k0[c]!);
+    derivatives(t + c2 * h, stage, k1);
+    for (let c = 0; c < n; c++) stage[c] = y[c]! + h * (a31 * k0[c]! + a32 * k1[c]!);
+    derivatives(t + c3 * h, stage, k2);
+    for (let c = 0; c < n; c++) stage[c] = y[c]! + h * (a41 * k0[c]! + a42 * k1[c]! + a43 * k2[c]!);
+    derivatives(t + c4 * h, stage, k3);
+    for (let c = 0; c < n; c++) stage[c] = y[c]! + h * (a51 * k0[c]! + a52 * k1[c]! + a53 * k2[c]! + a54 * k3[c]!);
+    derivatives(t + c5 * h, stage, k4);
+    for (let c = 0; c < n; c++)
+      stage[c] = y[c]! + h * (a61 * k0[c]! + a62 * k1[c]! + a63 * k2[c]! + a64 * k3[c]! + a65 * k4[c]!);
+    derivatives(t + h, stage, k5);
+    for (let c = 0; c < n; c++)
+      next[c] = y[c]! + h * (b1 * k0[c]! + b3 * k2[c]! + b4 * k3[c]! + b5 * k4[c]! + b6 * k5[c]!);
+    derivatives(t + h, next, k6);
+    calls += 6;
     let squares = 0;
     for (let c = 0; c < n; c++) {
-      let error = 0;
-      for (let j = 0; j < 7; j++) error += (dormandPrince.error[j] as number) * (k[j] as Float64Array)[c]!;
-      const scale = tolerance * Math.max(scales[c] as number, Math.abs(y[c]!), Math.abs(next[c]!));
-      squares += ((h * error) / scale) ** 2;
+      const error = e1 * k0[c]! + e3 * k2[c]! + e4 * k3[c]! + e5 * k4[c]! + e6 * k5[c]! + e7 * k6[c]!;
+      const part = (h * error) / (tolerance * Math.max(scaleOf[c]!, Math.abs(y[c]!), Math.abs(next[c]!)));
+      squares += part * part;
     }
     return Math.sqrt(squares / n);
   };
@@ -141,18 +156,26 @@ export function integrate(
     for (let c = 0; c < n; c++) {
       const difference = next[c]! - y[c]!;
       const bend = h * k0[c]! - difference;
-      let extra = 0;
-      for (let j = 0; j < 7; j++) extra += (dormandPrince.dense[j] as number) * (k[j] as Float64Array)[c]!;
-      coefficients.set([y[c]!, difference, bend, difference - h * k6[c]! - bend, h * extra], 5 * c);
+      const extra = d1 * k0[c]! + d3 * k2[c]! + d4 * k3[c]! + d5 * k4[c]! + d6 * k5[c]! + d7 * k6[c]!;
+      coefficients[5 * c] = y[c]!;
+      coefficients[5 * c + 1] = difference;
+      coefficients[5 * c + 2] = bend;
+      coefficients[5 * c + 3] = difference - h * k6[c]! - bend;
+      coefficients[5 * c + 4] = h * extra;
     }
     return { from: t, to: t + h, coefficients };
   };
+
+  const probe = new Float64Array(n);
+  let dense: DenseStep;
+  const at = (e: EventSpec) => (time: number) => e.value(time, evaluateDense(dense, time, probe));
 
   const done = (ended: EndReason): Integration => ({ ended, time: t, state: y, steps, hits, calls });
 
   let h = fixedStep ?? options.firstStep ?? Math.min((to - from) / 8, 0.01);
   let lastError = 1e-4;
-  let before = events.map((e) => e.value(t, y));
+  const before = events.map((e) => e.value(t, y));
+  const after = new Float64Array(events.length);
   for (let count = 0; t < to; count++) {
     if (count > mostSteps) return done("too-many-steps");
     const last = t + h * 1.000001 >= to;
@@ -168,17 +191,15 @@ export function integrate(
       if (h < 1e-14 * Math.max(1, Math.abs(t))) return done("step-too-small");
       continue;
     }
-    let dense = denseStep(length);
-    const after = events.map((e) => e.value(t + length, next));
-    const probe = new Float64Array(n);
-    const at = (e: EventSpec) => (time: number) => e.value(time, evaluateDense(dense, time, probe));
-    const crossed = events
-      .map((event, i) => ({
-        event,
-        crosses: event.direction * (before[i] as number) < 0 && event.direction * (after[i] as number) >= 0,
-      }))
-      .filter((e) => e.crosses)
-      .map(({ event }) => ({ event, time: rootBetween(at(event), t, t + length, 1e-13 * Math.max(1, t)) }))
+    dense = denseStep(length);
+    let hit = false;
+    for (let i = 0; i < events.length; i++) {
+      const event = events[i]!;
+      after[i] = event.value(t + length, next);
+      if (crosses(event, before[i]!, after[i]!)) hit = true;
+    }
+    const crossed = (hit ? events.filter((event, i) => crosses(event, before[i]!, after[i]!)) : [])
+      .map((event) => ({ event, time: rootBetween(at(event), t, t + length, 1e-13 * Math.max(1, t)) }))
       .sort((a, b) => a.time - b.time);
     const stop = crossed.find(({ event }) => event.stops);
     for (const { event, time } of crossed)
@@ -204,16 +225,16 @@ export function integrate(
         dense = denseStep(span);
         steps.push(dense);
         t += span;
-        y = Float64Array.from(next);
+        y.set(next);
       }
       hits.push({ name: stop.event.name, time: t, state: y });
       return done("event");
     }
     steps.push(dense);
     t = last ? to : t + length;
-    y = Float64Array.from(next);
+    y.set(next);
     k0.set(k6);
-    before = after;
+    for (let i = 0; i < after.length; i++) before[i] = after[i]!;
     if (fixedStep === undefined) {
       const grow = 0.9 * Math.max(error, 1e-10) ** -0.17 * lastError ** 0.04;
       h = length * Math.min(5, Math.max(0.2, grow));

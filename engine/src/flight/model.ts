@@ -9,6 +9,7 @@ import { dragCoefficient } from "../rocket/drag-table.js";
 import { airframeWithBallast, type MassState } from "../rocket/mass.js";
 import type { Part } from "../rocket/normal-force/parts.js";
 import { partsWithStatedCp } from "../rocket/normal-force/stated-cp.js";
+import { drydenTurbulence, type Turbulence } from "../wind/turbulence.js";
 import { windAt } from "../wind/wind-at.js";
 import type { FlightInputs } from "./inputs.js";
 import type { ResolvedFlightOptions } from "./options.js";
@@ -37,6 +38,8 @@ export interface FlightModel {
   readonly stretches: readonly Stretch[];
   readonly airAt: (z: number) => Air;
   readonly windAt: (z: number) => Vec3;
+  /** On top of that wind, in the rigid model. */
+  readonly turbulence: Turbulence | null;
   readonly gravityAt: (z: number) => number;
   readonly parts: readonly Part[];
   readonly bodyLift: BodyLift | null;
@@ -109,7 +112,8 @@ export function prepareFlight(inputs: FlightInputs, options: ResolvedFlightOptio
   const { rocket, motor, guide } = inputs;
   const burn = burnOf(motor.thrust);
   const gravity = fieldGravity(inputs.air);
-  const { gravity: constant } = options;
+  const { gravity: constant, turbulence } = options;
+  const wind = windAt(inputs.wind);
   return {
     inputs,
     options,
@@ -117,7 +121,8 @@ export function prepareFlight(inputs: FlightInputs, options: ResolvedFlightOptio
     burn,
     stretches: stretchesOf(inputs, burn.end, options.timeLimit),
     airAt: fieldAir(inputs.air),
-    windAt: windAt(inputs.wind),
+    windAt: wind,
+    turbulence: turbulence === null || options.model !== "rigid" ? null : drydenTurbulence(turbulence, wind),
     gravityAt: constant === null ? gravity.at : () => constant,
     parts: partsWithStatedCp(rocket),
     bodyLift: options.bodyLift ? bodyLift(rocket) : null,

@@ -1,5 +1,10 @@
-/** How the body turns: see the folder's README. `rigid` has its own issue and is not accepted yet. */
-export type TurningModel = "pitching" | "aligned";
+import { allOfRigid, type RigidSwitches } from "./rigid/switches.js";
+
+/** How the body turns: docs/models.md. */
+export type TurningModel = "pitching" | "aligned" | "rigid";
+
+/** Models of which thousands of draws are flown in a second. */
+export type QuickModel = Exclude<TurningModel, "rigid">;
 
 export interface FlightOptions {
   readonly model?: TurningModel;
@@ -13,8 +18,12 @@ export interface FlightOptions {
   readonly bodyLift?: boolean;
   /** Slopes and centres of pressure that change with Mach number. */
   readonly compressibility?: boolean;
-  /** A constant gravity [m/s²] in place of the field's. */
-  readonly gravity?: number;
+  /** A constant gravity [m/s²] in place of the field's; null: the field's. */
+  readonly gravity?: number | null;
+  /** Seed of the rigid model's turbulence; null: the mean wind alone. Other models have none. */
+  readonly turbulence?: number | null;
+  /** Parts of the rigid model; left out: all on. */
+  readonly rigid?: RigidSwitches;
 }
 
 /** The options of a flight after the defaults are filled in; they travel with the result. */
@@ -26,6 +35,8 @@ export interface ResolvedFlightOptions {
   readonly bodyLift: boolean;
   readonly compressibility: boolean;
   readonly gravity: number | null;
+  readonly turbulence: number | null;
+  readonly rigid: RigidSwitches;
 }
 
 /** Defaults of a shown flight: draws use a looser tolerance, chosen and tested in `spread`. */
@@ -37,6 +48,8 @@ export const defaultFlightOptions: ResolvedFlightOptions = Object.freeze({
   bodyLift: true,
   compressibility: true,
   gravity: null,
+  turbulence: null,
+  rigid: allOfRigid,
 });
 
 export function resolveFlightOptions(options: FlightOptions): ResolvedFlightOptions {

@@ -10,7 +10,7 @@ import { type FlownPhase, kinematicsOf, type Leg, trajectoryAt } from "./traject
 export function ratesOf(model: FlightModel, phase: FlownPhase, stretch: Stretch): Derivatives {
   if (phase === "guide") return guideRates(model, stretch);
   if (phase === "pitching") return pitchingRates(model, stretch);
-  return alignedRates(model, stretch, model.options.model === "pitching");
+  return alignedRates(model, stretch, model.options.model !== "aligned");
 }
 
 type Measure = (time: number, y: Float64Array) => number;

@@ -29,6 +29,8 @@ export interface FlightResult {
   readonly events: {
     readonly liftOff: Kinematics | null;
     readonly guideExit: Kinematics | null;
+    /** The aft fitting leaves the guide, where it does so later than the forward one, which is the guide exit. */
+    readonly lastFitting: Kinematics | null;
     readonly burnout: Kinematics | null;
     readonly handOver: Kinematics | null;
     readonly apogee: Kinematics | null;

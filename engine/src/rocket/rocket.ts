@@ -46,6 +46,8 @@ export interface FinSet {
   readonly thickness: number;
   readonly leadingEdge: FinEdge;
   readonly trailingEdge: FinEdge;
+  /** Angle at which every fin stands to the axis [rad]; positive turns the body right-handed about its axis towards the nose. Left out: 0. */
+  readonly cant?: number;
 }
 
 /** What runs on the launch guide. */
@@ -70,6 +72,16 @@ export type DragSource =
       readonly scale: number;
     };
 
+/** How the thrust misses the axis. */
+export interface ThrustLine {
+  /** Between thrust and axis [rad]. */
+  readonly angle: number;
+  /** Between the axis and the thrust where it leaves the motor's aft end [m]. */
+  readonly offset: number;
+  /** Where its sideways push and its offset point, as an azimuth while the rocket stands upright on the pad [rad]. */
+  readonly toward: number;
+}
+
 /** How the transverse inertia is known, which rules its default spread. */
 export type InertiaSource = "given" | "swing" | "estimated";
 
@@ -86,6 +98,8 @@ export interface Rocket {
   /** Transverse inertia about the balance point, without motor [kg m²]. */
   readonly inertia: number;
   readonly inertiaSource: InertiaSource;
+  /** About the axis, without motor [kg m²]; left out: estimated. */
+  readonly rollInertia?: number;
   readonly nose: Nose;
   /** In order from the nose. */
   readonly transitions: readonly Transition[];
@@ -101,6 +115,8 @@ export interface Rocket {
     /** [m]; left out: not known. */
     readonly length?: number;
     readonly retention?: "positive" | "friction" | "none";
+    /** Left out: along the axis. */
+    readonly thrustLine?: ThrustLine;
   };
   readonly drag: DragSource;
   /** Centre of pressure as somebody stated it [m]; replaces the computed one. */

@@ -1,4 +1,5 @@
 export type ValidityCode =
+  | "mach-through-bridge"
   | "mach-above-validated"
   | "angle-of-attack-above-validated"
   | "fineness-below-validated"
@@ -33,12 +34,13 @@ export interface ValidityLimit {
 }
 
 /**
- * Ends of the ranges within which normal force and drag were held against anything. Judgement on the sources' ranges: linear
- * theory and the transonic bridges are unproven above Mach 0.9, form factors and slender-body theory want a slender body,
- * Barrowman's method small angles, friction laws were measured below Reynolds number 1e9.
+ * Ends of the ranges within which normal force and drag were held against anything. Judgement on the sources' ranges: from Mach
+ * 0.9 to 1.2 curves only join what is known on both sides, above 1.2 exact and linear theory were met up to Mach 3, form factors and
+ * slender-body theory want a slender body, Barrowman's method small angles, friction laws were measured below Reynolds number 1e9.
  */
 export const validityLimits: readonly ValidityLimit[] = Object.freeze([
-  { code: "mach-above-validated", of: "mach", side: "above", limit: 0.9 },
+  { code: "mach-through-bridge", of: "mach", side: "above", limit: 0.9 },
+  { code: "mach-above-validated", of: "mach", side: "above", limit: 3 },
   { code: "angle-of-attack-above-validated", of: "angleOfAttack", side: "above", limit: Math.PI / 12 },
   { code: "fineness-below-validated", of: "fineness", side: "below", limit: 5 },
   { code: "fineness-above-validated", of: "fineness", side: "above", limit: 30 },
@@ -52,7 +54,7 @@ export const validityLimits: readonly ValidityLimit[] = Object.freeze([
  * @returns one entry per limit passed, in the order of `validityLimits`
  * @source `validityLimits`
  * @example
- * validityWarnings({ mach: 1.1, fineness: 22 }); // [{ code: "mach-above-validated", value: 1.1, limit: 0.9 }]
+ * validityWarnings({ mach: 1.1, fineness: 22 }); // [{ code: "mach-through-bridge", value: 1.1, limit: 0.9 }]
  */
 export function validityWarnings(usage: Usage): ValidityWarning[] {
   return validityLimits.flatMap(({ code, of, side, limit }) => {

@@ -189,7 +189,7 @@ const flight: readonly Row[] = [
   ...aroundMost("ceiling", 900, "stop", "pass", (height95) => highPower({ height95 })),
   ["ceiling", highPower({ ceiling: null }), null],
   ["models-validity", passing, "pass"],
-  ["models-validity", highPower({ validity: [{ code: "mach-above-validated", value: 1.1, limit: 0.9 }] }), "look", 0.9],
+  ["models-validity", highPower({ validity: [{ code: "mach-through-bridge", value: 1.1, limit: 0.9 }] }), "look", 0.9],
   ...aroundMost("draws-not-flown", 0, "stop", "pass", (drawsNotFlown) => highPower({ drawsNotFlown })),
 ];
 
@@ -321,8 +321,8 @@ test("rules say what they found beside the figures", () => {
   expect(details("delay-reachable", highPower({ wantedDelay: 1 }))).toEqual(["too-short"]);
   expect(details("delay-reachable", highPower({ wantedDelay: 20 }))).toEqual(["too-long"]);
   expect(details("airport-distance", highPower({ airportDistance: 1, authorised: true }))).toEqual(["authorised"]);
-  const validity = [{ code: "mach-above-validated", value: 1.1, limit: 0.9 }] as const;
-  expect(details("models-validity", highPower({ validity }))).toEqual(["mach-above-validated"]);
+  const validity = [{ code: "mach-through-bridge", value: 1.1, limit: 0.9 }] as const;
+  expect(details("models-validity", highPower({ validity }))).toEqual(["mach-through-bridge"]);
 });
 
 test("rules have identifiers in kebab case, no two alike, and name a source", () => {

@@ -25,7 +25,11 @@ export const uncertainInputCount = flightInputsDrawn.length;
  * @param z length at least `uncertainInputCount`
  */
 export function inputsWith(inputs: FlightInputs, spread: Spread, z: Float64Array): FlightInputs {
-  const drawn = drawnValues(spread, z, new DrawnValues());
+  return inputsOfDraw(inputs, drawnValues(spread, z, new DrawnValues()));
+}
+
+/** Inputs moved by what one draw changes. */
+export function inputsOfDraw(inputs: FlightInputs, drawn: DrawnValues): FlightInputs {
   const { rocket, motor, guide, wind, air } = inputs;
   const { times, thrusts } = motor.thrust;
   const east = Math.sin(guide.tilt) * Math.sin(guide.toward) + Math.sin(drawn.tiltEast);

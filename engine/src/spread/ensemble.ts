@@ -1,12 +1,13 @@
 import { DrawnValues, setDraw } from "../flight/fast/draw.js";
-import { FastOutcome, fastFlight } from "../flight/fast/fast-flight.js";
+import { FastOutcome } from "../flight/fast/fast-flight.js";
 import { type FastTables, fastTables } from "../flight/fast/tables.js";
-import { FastWork } from "../flight/fast/work.js";
+import { FastWork, recordSize } from "../flight/fast/work.js";
 import type { FlightInputs } from "../flight/inputs.js";
 import { prepareFlight } from "../flight/model.js";
 import type { ResolvedFlightOptions } from "../flight/options.js";
 import { drawnValues } from "./drawn-values.js";
 import { drawNormals, drawSize } from "./draws.js";
+import { flyDraw } from "./fly-draw.js";
 import { apogeeAirspeed, JudgeWork, judgeFlight } from "./judge.js";
 import { judgedSize, type OpeningSpec, sampleSize } from "./opening-spec.js";
 import type { Spread } from "./spread.js";
@@ -18,6 +19,8 @@ export interface EnsembleSpec {
   readonly shift?: WeatherShift;
   /** Relative tolerance of each step; left out: `drawTolerance`. */
   readonly tolerance?: number;
+  /** Rigid draws meet the mean wind alone; left out: each its own turbulence. */
+  readonly calm?: boolean;
   readonly spread: Spread;
   readonly opening: OpeningSpec;
   readonly seed: number;
@@ -59,9 +62,6 @@ export interface EnsembleChunk {
   readonly samples: Float64Array;
 }
 
-/** Relative tolerance of a draw's steps: apogee then lies within 1e-4 of the tight flight, tested on every example. */
-export const drawTolerance = 7e-6;
-
 /** The tables made last: a search over settings or weather asks for the same ones again. */
 let lastTables: { readonly spec: EnsembleSpec; readonly tables: FastTables } | null = null;
 
@@ -94,7 +94,7 @@ export function prepareEnsemble(spec: EnsembleSpec): (from: number, to: number) 
   const tables = tablesOf(spec);
   const { model } = tables;
   const work = new FastWork(tables);
-  const judge = new JudgeWork(spec.opening);
+  const judge = new JudgeWork(spec.opening, work.records.length / recordSize);
   const normals = new Float64Array(drawSize);
   const values = new DrawnValues();
   const flight = new FastOutcome();
@@ -114,7 +114,7 @@ export function prepareEnsemble(spec: EnsembleSpec): (from: number, to: number) 
         values.windEast += spec.shift.windEast;
       }
       setDraw(work, values);
-      fastFlight(work, values.totalImpulse, values.burnTime, spec.tolerance ?? drawTolerance, flight);
+      flyDraw(spec, work, values, from + i, flight);
       judgeFlight(
         judge,
         work,

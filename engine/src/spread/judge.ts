@@ -31,9 +31,10 @@ export class JudgeWork {
   readonly holding = new Int32Array(mostEdges + 1);
   edgeCount = 0;
 
-  constructor(spec: OpeningSpec) {
+  /** @param records most steps of a flight that is judged: those that its work holds */
+  constructor(spec: OpeningSpec, records = mostRecords) {
     this.spec = spec;
-    this.nodes = new SpeedNodes(mostRecords + 64);
+    this.nodes = new SpeedNodes(records + 64);
   }
 }
 

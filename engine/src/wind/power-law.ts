@@ -23,7 +23,7 @@ export const terrainExponents = Object.freeze({ water: 0.1, open: 1 / 7, rough: 
  * powerLawRatio(100, 10, 1 / 7); // 1.3894955
  */
 export function powerLawRatio(z: number, referenceHeight: number, exponent: number): number {
-  return z > 0 ? (z / referenceHeight) ** exponent : 0;
+  return z > 0 ? Math.exp(exponent * Math.log(z / referenceHeight)) : 0;
 }
 
 /**

@@ -1,6 +1,6 @@
 import { defectWords } from "./failure-words.js";
 import type { FromDesk } from "./protocol.js";
-import type { Brief, PlanAnswer, Told, WindowAnswer } from "./told.js";
+import type { Brief, PlanAnswer, SteadinessAnswer, Told, WindowAnswer } from "./told.js";
 
 /** What the desk says of one job. */
 export type JobMessage = Exclude<FromDesk, { kind: "ready" }>;
@@ -91,6 +91,25 @@ export const windowRules: Rules<WindowAnswer> = {
         return { ...answer, state: "ready", window: message.window, fresh: true };
       case "failed":
         return windowRules.failed(answer, defectWords(message.reason));
+      default:
+        return answer;
+    }
+  },
+};
+
+/** The last known flights stay until the new ones have come. */
+export const steadinessRules: Rules<SteadinessAnswer> = {
+  first: { state: "waiting", steadiness: null, fresh: false, failure: null },
+  asked: (answer) => ({ ...answer, state: "waiting", fresh: false, failure: null }),
+  failed: (answer, failure) => ({ ...answer, state: "failed", failure }),
+  after(answer, message) {
+    switch (message.kind) {
+      case "read":
+        return message.right ? answer : { ...answer, state: "wrong" };
+      case "steadiness":
+        return { ...answer, state: "ready", steadiness: message.steadiness, fresh: true };
+      case "failed":
+        return steadinessRules.failed(answer, defectWords(message.reason));
       default:
         return answer;
     }

@@ -1,5 +1,5 @@
 import type { Watch } from "../store/watched.js";
-import { briefRules, isSettled, planRules, type Rules, windowRules } from "./answers.js";
+import { briefRules, isSettled, planRules, type Rules, steadinessRules, windowRules } from "./answers.js";
 import { BriefBox, type BriefMemory } from "./brief-box.js";
 import type { StartCrew } from "./crew.js";
 import { type Changes, DeskCopy, type DocumentSource } from "./desk-copy.js";
@@ -9,7 +9,7 @@ import { markChange, markFirstOdds, markSettled } from "./marks.js";
 import type { Ask, FromDesk } from "./protocol.js";
 import { Question } from "./question.js";
 import { shortlistRules } from "./shortlist-rules.js";
-import type { Brief, PlanAnswer, ShortlistAnswer, Told, WindowAnswer } from "./told.js";
+import type { Brief, PlanAnswer, ShortlistAnswer, SteadinessAnswer, Told, WindowAnswer } from "./told.js";
 
 /** What the computer stands on. */
 export interface ComputerOptions {
@@ -73,6 +73,10 @@ export class Computer {
 
   window(path: string): Watch<WindowAnswer> {
     return this.question("window", path, windowRules).watch;
+  }
+
+  steadiness(path: string): Watch<SteadinessAnswer> {
+    return this.question("steadiness", path, steadinessRules).watch;
   }
 
   shortlist(path: string): Watch<ShortlistAnswer> {

@@ -6,9 +6,11 @@ export type {
   PlanAnswer,
   PlanFacts,
   PlanWindow,
+  SteadinessAnswer,
   Told,
 } from "./told.js";
 export { useAsideAnswer } from "./use-aside.js";
 export { useBrief } from "./use-brief.js";
 export { isSettling, usePlanAnswer } from "./use-plan-answer.js";
+export { useSteadiness } from "./use-steadiness.js";
 export { useWindow } from "./use-window.js";

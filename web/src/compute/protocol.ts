@@ -1,4 +1,4 @@
-import type { Issue, Raw } from "@delaywright/documents";
+import type { Issue, Raw, SteadinessData } from "@delaywright/documents";
 import type { Candidate, EnsembleChunk, EnsembleSpec, JudgedMotor, ShortlistSpec } from "@delaywright/engine";
 import type { PictureData, PlanWindow, ShortlistShelf, Told } from "./told.js";
 
@@ -15,9 +15,9 @@ export interface DeskDocument {
  * What may be asked of a plan.
  *
  * `plan`: the answer in stages, then its pictures; `brief`: the settled answer alone; `window`: odds over wind and tilt;
- * `shortlist`: every motor of the library against it.
+ * `steadiness`: flown once as a rigid body beside the default model; `shortlist`: every motor of the library against it.
  */
-export type Ask = "plan" | "window" | "brief" | "shortlist";
+export type Ask = "plan" | "window" | "steadiness" | "brief" | "shortlist";
 
 /** From the page to the desk: messages are taken in the order they were sent. */
 export type ToDesk =
@@ -41,6 +41,7 @@ export type FromDesk =
   | { readonly kind: "pictures"; readonly job: number; readonly pictures: PictureData }
   /** Null: the motor has no delay. */
   | { readonly kind: "window"; readonly job: number; readonly window: PlanWindow | null }
+  | { readonly kind: "steadiness"; readonly job: number; readonly steadiness: SteadinessData }
   /** Before the rows of a shortlist: what it is asked about. */
   | { readonly kind: "shelf"; readonly job: number; readonly shelf: ShortlistShelf }
   /** Motors of a shortlist that were judged since the last such message. */

@@ -1,4 +1,4 @@
-import type { DecisionData, FieldZones, Issue, MotorShelf, OpenContext } from "@delaywright/documents";
+import type { DecisionData, FieldZones, Issue, MotorShelf, OpenContext, SteadinessData } from "@delaywright/documents";
 import type {
   DelayOdds,
   Density,
@@ -161,6 +161,15 @@ export interface WindowAnswer {
   /** Null also where the motor has no delay. */
   readonly window: PlanWindow | null;
   /** `window` belongs to the documents as they are now. */
+  readonly fresh: boolean;
+  readonly failure: string | null;
+}
+
+/** How steadily the plan flies as a rigid body. */
+export interface SteadinessAnswer {
+  readonly state: "off" | "waiting" | "ready" | "wrong" | "failed";
+  /** Of the documents as they are now where `fresh`, else the last known. */
+  readonly steadiness: SteadinessData | null;
   readonly fresh: boolean;
   readonly failure: string | null;
 }

@@ -53,4 +53,5 @@ export const finParts: readonly FormPart[] = [
   field("thickness", "Thickness"),
   field("leadingEdge", "Leading edge", { leftOut: "round" }),
   field("trailingEdge", "Trailing edge", { leftOut: "square" }),
+  field("cant", "Cant", { leftOut: "0 deg", hint: "Makes the rocket roll." }),
 ];

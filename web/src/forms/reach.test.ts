@@ -67,7 +67,7 @@ const leftOut: Readonly<Record<string, readonly string[]>> = {
 };
 
 const forms: readonly (readonly [Kind, readonly FormPart[], number])[] = [
-  ["rocket", [...rocketParts, ...headParts], 76],
+  ["rocket", [...rocketParts, ...headParts], 81],
   ["motor", [...motorParts, ...headParts], 27],
   ["motor-in-hand", [...motorInHandParts, ...headParts], 7],
   ["tool", [...toolParts, ...headParts], 12],

@@ -165,6 +165,9 @@ const mount: readonly FormPart[] = [
   field("mount.retention", "Kept in by", {
     words: { positive: "positive retention", friction: "friction", none: "nothing" },
   }),
+  field("mount.thrustLine.angle", "Thrust off the axis by", { leftOut: "0 deg" }),
+  field("mount.thrustLine.offset", "Thrust beside the axis by", { leftOut: "0 mm", aside: "at the aft end" }),
+  field("mount.thrustLine.toward", "Both towards", { leftOut: "0 deg", aside: "on the pad" }),
 ];
 
 const bay: readonly FormPart[] = [
@@ -205,6 +208,10 @@ export const rocketParts: readonly FormPart[] = [
   more("Shape", shape, "nose, transitions, surface"),
   more("Moment of inertia", [
     { part: "either", label: "Moment of inertia without motor", at: "", branches: inertiaBranches },
+    field("rollInertiaWithoutMotor", "Moment of inertia about the axis", {
+      leftOut: "estimated",
+      aside: "without motor",
+    }),
   ]),
   more("Fins", [
     { part: "rows", field: "fins", label: "Rings of equal fins", one: "ring", start: {}, parts: finParts },

@@ -11,16 +11,22 @@ export interface MoreProps {
   readonly call?: string | undefined;
   readonly open?: boolean | undefined;
   readonly level?: number | undefined;
+  /** Hears when it is opened and closed: for what is made only while it is looked at. */
+  readonly onTurn?: (open: boolean) => void;
   readonly children: ReactNode;
 }
 
 /** Fields that most people need not look at, behind one line. */
-export function More({ title, aside, call, open = false, level = 3, children }: MoreProps) {
+export function More({ title, aside, call, open = false, level = 3, onTurn, children }: MoreProps) {
   const [expanded, setExpanded] = useState(open);
   const place = useRef<HTMLDivElement>(null);
-  useRevealed(place, () => setExpanded(true));
+  const turn = (now: boolean): void => {
+    setExpanded(now);
+    onTurn?.(now);
+  };
+  useRevealed(place, () => turn(true));
   return (
-    <Disclosure ref={place} className="more" isExpanded={expanded} onExpandedChange={setExpanded}>
+    <Disclosure ref={place} className="more" isExpanded={expanded} onExpandedChange={turn}>
       <Heading className="more-head" level={level}>
         <Button slot="trigger">
           <span>{title}</span>

@@ -11,6 +11,9 @@ const ring = {
   thickness: quantity("length", { above: "0 mm", to: "200 mm", example: "4 mm" }).describe("Thickness of the fin."),
   leadingEdge: edge.describe("Left out: round."),
   trailingEdge: edge.describe("Left out: square."),
+  cant: quantity("angle", { from: "-15 deg", to: "15 deg", example: "0.5 deg" })
+    .optional()
+    .describe("Angle at which the fins stand to the axis: it makes the rocket roll. Left out: 0 deg."),
 };
 const coordinate = quantity("length", { from: "-5 m", to: "5 m", example: "60 mm" });
 

@@ -78,6 +78,9 @@ export const rocketSchema = z.strictObject({
     })
     .optional()
     .describe("Transverse moment of inertia about the balance point without motor; left out: estimated."),
+  rollInertiaWithoutMotor: quantity("inertia", { above: "0 kg m2", to: "1000 kg m2", example: "0.003 kg m2" })
+    .optional()
+    .describe("Moment of inertia about the axis without motor; left out: estimated."),
   nose: z
     .strictObject({
       shape: z.enum(["cone", "ogive", "parabola", "ellipsoid", "haack", "power"]).describe("Profile of the nose."),
@@ -119,6 +122,24 @@ export const rocketSchema = z.strictObject({
       motorAftAt: along("1.53 m").describe("Where the motor's aft end sits, from the nose tip."),
       length: size("320 mm").optional().describe("Length of the mount."),
       retention: z.enum(["positive", "friction", "none"]).optional().describe("What keeps the motor in."),
+      thrustLine: z
+        .strictObject({
+          angle: quantity("angle", { from: "0 deg", to: "5 deg", example: "0.2 deg" })
+            .optional()
+            .describe("Between the thrust and the axis; left out: 0 deg."),
+          offset: quantity("length", { from: "0 mm", to: "50 mm", example: "0.5 mm" })
+            .optional()
+            .describe("Between the axis and the thrust at the motor's aft end; left out: 0 mm."),
+          toward: quantity("angle", { from: "-360 deg", to: "360 deg", example: "90 deg" })
+            .optional()
+            .describe("Azimuth to which both point while the rocket stands on the pad; left out: 0 deg."),
+        })
+        .register(fieldFacts, {
+          accepted: "how the thrust misses the axis",
+          example: '{ "angle": "0.2 deg", "toward": "90 deg" }',
+        })
+        .optional()
+        .describe("How the thrust misses the axis, where it was measured; left out: along the axis."),
     })
     .register(fieldFacts, { accepted: "the motor mount", example: '{ "diameter": "38 mm", "motorAftAt": "1.53 m" }' })
     .describe("The motor mount."),

@@ -9,6 +9,7 @@ import {
   type Recovery,
   type Rocket,
   type StatedPacking,
+  type ThrustLine,
   withoutMotor,
 } from "@delaywright/engine";
 import { defaultRocket } from "../../defaults.js";
@@ -36,6 +37,7 @@ export function rocketToEngine(rocket: RocketDocument, { readyWith, gravity }: R
     mass,
     balance,
     ...inertiaOf(rocket, { mass, balance, length, diameter, gravity }),
+    ...given("rollInertia", siOr(rocket.rollInertiaWithoutMotor, "inertia", undefined)),
     nose: { shape: noseShape(rocket.nose), length: si(rocket.nose.length, "length") },
     transitions: (rocket.sections ?? []).map((section) => ({
       at: si(section.at, "length"),
@@ -50,6 +52,7 @@ export function rocketToEngine(rocket: RocketDocument, { readyWith, gravity }: R
       motorAftAt: si(mount.motorAftAt, "length"),
       ...given("length", siOr(mount.length, "length", undefined)),
       ...given("retention", mount.retention),
+      ...given("thrustLine", mount.thrustLine && thrustLine(mount.thrustLine)),
     },
     drag: dragSource(rocket.drag),
     ...given("statedCp", siOr(rocket.statedCp, "length", undefined)),
@@ -90,6 +93,14 @@ function noseShape(nose: RocketDocument["nose"]): NoseShape {
   return { kind: nose.shape };
 }
 
+function thrustLine({ angle, offset, toward }: NonNullable<RocketDocument["mount"]["thrustLine"]>): ThrustLine {
+  return {
+    angle: siOr(angle, "angle", 0),
+    offset: siOr(offset, "length", 0),
+    toward: siOr(toward, "angle", 0),
+  };
+}
+
 type Fins = NonNullable<RocketDocument["fins"]>[number];
 
 function finSet(fins: Fins): FinSet {
@@ -100,6 +111,7 @@ function finSet(fins: Fins): FinSet {
     thickness: si(fins.thickness, "length"),
     leadingEdge: fins.leadingEdge ?? "round",
     trailingEdge: fins.trailingEdge ?? "square",
+    ...given("cant", siOr(fins.cant, "angle", undefined)),
   };
 }
 

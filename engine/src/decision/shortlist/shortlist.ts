@@ -1,4 +1,4 @@
-import type { TurningModel } from "../../flight/options.js";
+import type { QuickModel } from "../../flight/options.js";
 import type { Candidate, OpenPlan } from "./candidate.js";
 import { type RefusalGroup, refusalGroups } from "./groups.js";
 import { judgeMotor } from "./judge-motor.js";
@@ -18,7 +18,7 @@ export interface ShortlistOptions {
   /** Flights drawn for each motor. */
   readonly draws?: number;
   readonly seed?: number;
-  readonly model?: TurningModel;
+  readonly model?: QuickModel;
   /** Who judges a motor; left out: the caller's own thread. */
   readonly run?: MotorRunner;
   /** Motors under way at once, ≥ 1: as many as `run` has workers. */
@@ -38,7 +38,7 @@ export interface Shortlist {
   readonly broken: readonly BrokenMotor[];
   readonly draws: number;
   readonly seed: number;
-  readonly model: TurningModel;
+  readonly model: QuickModel;
 }
 
 /** 500 draws read odds to a few percent, which is what tells motors apart. */
@@ -46,7 +46,7 @@ export const defaultShortlistOptions = Object.freeze({
   aim: Object.freeze({ by: "best-odds" }) as Aim,
   draws: 500,
   seed: 1,
-  model: "pitching" as TurningModel,
+  model: "pitching" as QuickModel,
   lanes: 1,
 });
 

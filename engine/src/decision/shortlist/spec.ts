@@ -1,4 +1,4 @@
-import type { TurningModel } from "../../flight/options.js";
+import type { QuickModel } from "../../flight/options.js";
 import type { OpenPlan } from "./candidate.js";
 
 /** All that motors are judged by: plain data, so that it can be sent to a worker. */
@@ -7,5 +7,5 @@ export interface ShortlistSpec {
   /** Flights drawn for each motor, ≥ 1. */
   readonly draws: number;
   readonly seed: number;
-  readonly model: TurningModel;
+  readonly model: QuickModel;
 }

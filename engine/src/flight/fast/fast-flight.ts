@@ -1,3 +1,4 @@
+import { guideShare, guideSpeed, leaveGuide, tipOff } from "./leaving.js";
 import { handOver } from "./settle.js";
 import * as at from "./slots.js";
 import {
@@ -13,7 +14,7 @@ import {
   tryStep,
 } from "./step.js";
 import { allowedError, longestStep, stepFactor } from "./step-control.js";
-import { type FastWork, mostRecords, recordSize, rowSize } from "./work.js";
+import { type FastWork, mostRecords, recordSize } from "./work.js";
 
 /** What one drawn flight came to; the steps after burnout stand in the work's records. A class for the same reason as `FastWork`. */
 export class FastOutcome {
@@ -137,6 +138,7 @@ export function fastFlight(
   let tries = 0;
   let recording = false;
   let toTop = false;
+  let leftAt = -1;
   for (let steps = 0; steps < mostSteps; steps++) {
     const to = c[at.STRETCH_TO]!;
     const rest = to - t;
@@ -154,12 +156,19 @@ export function fastFlight(
       continue;
     }
     if (phase === GUIDE) {
-      if (w.next[0]! >= c[at.TRAVEL]!) {
-        const share = guideExitShare(w, length);
+      const travel = c[at.TRAVEL]!;
+      if (leftAt < 0 && w.next[0]! >= travel) {
+        const share = guideShare(w, length, travel);
+        leftAt = t + share * length;
+        out.guideExitSpeed = guideSpeed(w, length, share);
+      }
+      const way = travel + c[at.PIVOT_WAY]!;
+      if (w.next[0]! >= way) {
+        const share = guideShare(w, length, way);
         const speed = guideSpeed(w, length, share);
         t += share * length;
-        out.guideExitSpeed = speed;
-        leaveGuide(w, speed);
+        leaveGuide(w, way, speed);
+        if (way > travel) tipOff(w, leftAt, t, out.guideExitSpeed, speed);
         phase = options.model === "pitching" && !(options.handOver && handOver(w, t)) ? PITCHING : alignedPhase(w);
         h = Math.min(0.03, Math.max(1e-4, to - t));
         if (to - t < 1e-12) {
@@ -254,54 +263,6 @@ function liftOff(w: FastWork, impulse: number, time: number, out: FastOutcome): 
     return index;
   }
   return stretches.length;
-}
-
-/** Turns the guide's state into that of the free body: at its end, along it, not turning. */
-function leaveGuide(w: FastWork, speed: number): void {
-  const { slots: c, y, place } = w;
-  const travel = c[at.TRAVEL]!;
-  const east = c[at.GUIDE_EAST]!;
-  const north = c[at.GUIDE_NORTH]!;
-  const up = c[at.GUIDE_UP]!;
-  place[0] = travel * east;
-  place[1] = travel * north;
-  y[0] = travel * up;
-  y[1] = speed * east;
-  y[2] = speed * north;
-  y[3] = speed * up;
-  y[4] = east;
-  y[5] = north;
-  y[6] = up;
-  y[7] = 0;
-  y[8] = 0;
-  y[9] = 0;
-}
-
-/** Cubic through both ends of a guide step: share at which the rocket leaves, by Newton's method from the chord. */
-function guideExitShare(w: FastWork, h: number): number {
-  const { y, next, slots } = w;
-  const travel = slots[at.TRAVEL]!;
-  let share = (travel - y[0]!) / (next[0]! - y[0]!);
-  for (let i = 0; i < 6; i++) {
-    const off = guideWay(w, h, share) - travel;
-    const speed = guideSpeed(w, h, share);
-    if (!(speed > 0) || Math.abs(off) < 1e-12) break;
-    share = Math.min(1, Math.max(0, share - off / (h * speed)));
-  }
-  return share;
-}
-
-function guideWay(w: FastWork, h: number, s: number): number {
-  const { y, next } = w;
-  const r = 1 - s;
-  return r * r * ((1 + 2 * s) * y[0]! + s * h * y[1]!) + s * s * ((1 + 2 * r) * next[0]! - r * h * next[1]!);
-}
-
-function guideSpeed(w: FastWork, h: number, s: number): number {
-  const { y, next, k } = w;
-  const r = 1 - s;
-  const end = 6 * rowSize;
-  return r * r * ((1 + 2 * s) * y[1]! + s * h * k[1]!) + s * s * ((1 + 2 * r) * next[1]! - r * h * k[end + 1]!);
 }
 
 /** Place over ground at a share of a recorded step: three-point Gauss over the recorded velocity, exact for it. */

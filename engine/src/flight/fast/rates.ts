@@ -66,7 +66,7 @@ export function pitchingRates(w: FastWork, t: number, y: Float64Array, k: Float6
   const machPlace = Math.sqrt(speed2) * perSound * c[at.INVERSE_MACH_STEP]!;
   const machCell = Math.min(machPlace | 0, w.lastMachCell);
   const machPart = machPlace - machCell;
-  const axial = dragOf(w, z, machCell, machPart) * density * speed2;
+  const axial = halfDragArea(w, z, machCell, machPart) * density * speed2;
   const aero = w.aero;
   const stride = w.aeroStride;
   let node = machCell * stride + 3;
@@ -111,7 +111,7 @@ export function pitchingRates(w: FastWork, t: number, y: Float64Array, k: Float6
 }
 
 /** Half the drag area [m²] at a height and a place in the Mach table. */
-function dragOf(w: FastWork, z: number, machCell: number, machPart: number): number {
+export function halfDragArea(w: FastWork, z: number, machCell: number, machPart: number): number {
   const c = w.slots;
   const table = c[at.THRUSTING]! > 0 ? w.thrusting : w.coasting;
   if (w.lastDragRow < 0)
@@ -182,7 +182,7 @@ export function alignedRates(w: FastWork, t: number, y: Float64Array, k: Float64
   const machCell = Math.min(machPlace | 0, w.lastMachCell);
   const machPart = machPlace - machCell;
   const thrust = c[at.THRUST]! + dt * c[at.THRUST_SLOPE]!;
-  const push = (thrust * perSpeed - dragOf(w, z, machCell, machPart) * density * speed) * perMass;
+  const push = (thrust * perSpeed - halfDragArea(w, z, machCell, machPart) * density * speed) * perMass;
   const gravity = c[at.GRAVITY0]! + z * (c[at.GRAVITY1]! + z * c[at.GRAVITY2]!);
   let east = push * ux;
   let north = push * uy;
@@ -277,7 +277,7 @@ export function coastRates(w: FastWork, y: Float64Array, k: Float64Array, row: n
   const machCell = Math.min(machPlace | 0, w.lastMachCell);
   const machPart = machPlace - machCell;
   const perMass = c[at.EMPTY_PER_MASS]!;
-  const slowing = dragOf(w, z, machCell, machPart) * density * speed * perMass;
+  const slowing = halfDragArea(w, z, machCell, machPart) * density * speed * perMass;
   const gravity = c[at.GRAVITY0]! + z * (c[at.GRAVITY1]! + z * c[at.GRAVITY2]!);
   let east = -slowing * ux;
   let north = -slowing * uy;
@@ -328,7 +328,7 @@ export function guideRates(w: FastWork, t: number, y: Float64Array, k: Float64Ar
   const density = w.air[0]!;
   const machPlace = Math.abs(speed) * w.air[1]! * c[at.INVERSE_MACH_STEP]!;
   const machCell = machPlace | 0;
-  const drag = dragOf(w, z, machCell, machPlace - machCell) * density * speed * Math.abs(speed);
+  const drag = halfDragArea(w, z, machCell, machPlace - machCell) * density * speed * Math.abs(speed);
   k[row] = speed;
   k[row + 1] = (c[at.THRUST]! + dt * c[at.THRUST_SLOPE]! - drag) / mass - c[at.GRAVITY0]! * c[at.GUIDE_UP]!;
 }

@@ -54,4 +54,8 @@ export const EMPTY_BALANCE = 36;
 /** Square of the swing's frequency when it was last measured [1/s²]; 0: not stable. */
 export const SWING_FREQUENCY2 = 37;
 
-export const slotCount = 38;
+/** Way on which the aft fitting alone is on the guide, and its place. */
+export const PIVOT_WAY = 38;
+export const PIVOT_AT = 39;
+
+export const slotCount = 40;

@@ -1,3 +1,4 @@
+import { pivotAtOf, pivotWayOf } from "../departure.js";
 import * as at from "./slots.js";
 import type { FastTables } from "./tables.js";
 
@@ -9,6 +10,9 @@ export const recordSize = 24;
 
 /** Most steps kept after burnout; a flight that needs more is given up as unfinished. */
 export const mostRecords = 1024;
+
+/** The same of a rigid flight, which swings and meets gusts all the way up: some 20 km of it. */
+const mostRigidRecords = 8192;
 
 /**
  * The hot loop's memory, made once a worker and used for every draw.
@@ -68,6 +72,9 @@ export class FastWork {
     slots[at.CROSS_FLOW] = model.bodyLift === null ? 0 : (model.bodyLift.area * model.bodyLift.cdc) / model.area;
     slots[at.CROSS_FLOW_AT] = model.bodyLift?.at ?? 0;
     slots[at.TRAVEL] = guide.travel;
+    const { model: turning, rigid } = model.options;
+    slots[at.PIVOT_WAY] = turning === "pitching" && rigid.pivot ? pivotWayOf(rocket) : 0;
+    slots[at.PIVOT_AT] = pivotAtOf(rocket);
     this.tables = tables;
     this.slots = slots;
     this.air = new Float64Array(2 * air.count);
@@ -89,6 +96,6 @@ export class FastWork {
     this.next = new Float64Array(rowSize);
     this.k = new Float64Array(7 * rowSize);
     this.place = new Float64Array(2);
-    this.records = new Float64Array(recordSize * mostRecords);
+    this.records = new Float64Array(recordSize * (model.options.model === "rigid" ? mostRigidRecords : mostRecords));
   }
 }

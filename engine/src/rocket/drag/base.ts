@@ -1,5 +1,17 @@
+import { bridgeOverMach } from "../normal-force/compressibility.js";
+
+/** Coasting base drag over Mach number, its kink at Mach 1 rounded. */
+const coasting = bridgeOverMach(
+  (mach) => 0.12 + 0.13 * mach * mach,
+  (mach) => 0.25 / mach,
+  0.9,
+  1.1,
+);
+
 /**
  * Base drag of a body whose motor does not burn.
+ *
+ * Between Mach 0.9 and 1.1 a smooth cubic joins the two laws.
  *
  * @param mach ≥ 0
  * @returns coefficient on the base area
@@ -8,7 +20,7 @@
  * baseDragCoasting(0.6); // 0.1668
  */
 export function baseDragCoasting(mach: number): number {
-  return mach < 1 ? 0.12 + 0.13 * mach * mach : 0.25 / mach;
+  return coasting(mach);
 }
 
 /** What `baseDrag` asks for. */

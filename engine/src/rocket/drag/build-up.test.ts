@@ -72,3 +72,22 @@ test("dragBuildUp() counts every fin", () => {
   expect(four.finFriction / three.finFriction).toBeCloseTo(4 / 3, 12);
   expect(four.finEdges / three.finEdges).toBeCloseTo(4 / 3, 12);
 });
+
+test("dragBuildUp() is positive and has no jump in value or slope over Mach 0 to 3, coasting and under thrust", () => {
+  for (const rocket of [
+    exampleRocket,
+    busy,
+    { ...busy, finSets: [{ ...fins, leadingEdge: "sharp", trailingEdge: "sharp" }] },
+  ] as const)
+    for (const thrusting of [false, true]) {
+      const drag = dragBuildUp(rocket, motor);
+      const at = (mach: number) => drag({ mach, reynoldsPerMetre: 2e7, thrusting });
+      for (let mach = 0.005; mach < 3; mach += 0.005) {
+        const h = 1e-5;
+        const [left, middle, right] = [at(mach - h), at(mach), at(mach + h)];
+        expect(middle).toBeGreaterThan(0);
+        expect(Math.abs(right - left), `Mach ${mach}`).toBeLessThan(1e-4);
+        expect(Math.abs(right - 2 * middle + left) / h, `Mach ${mach}`).toBeLessThan(2e-3);
+      }
+    }
+});

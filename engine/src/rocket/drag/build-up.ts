@@ -49,31 +49,30 @@ function prepareFins(rocket: Rocket, fins: FinSet): Pick<Causes, "finFriction" |
   const thicknessRatio = fins.thickness / planform.meanChord;
   const wetted = (2 * fins.count * planform.area * finFormFactor(thicknessRatio)) / reference;
   const frontal = (fins.count * planform.span * fins.thickness) / reference;
-  const wave = thicknessWaveDrag(thicknessRatio);
-  const sharpArea = fins.leadingEdge === "sharp" ? (fins.count * planform.area) / reference : 0;
-  const roughnessRatio = ratio(planform.meanChord, rocket.roughness);
+  const section = { leading: fins.leadingEdge, trailing: fins.trailingEdge };
+  const wave = thicknessWaveDrag(fins.shape, section, thicknessRatio);
+  const sides = (fins.count * planform.area) / reference;
+  const friction = skinFriction(ratio(planform.meanChord, rocket.roughness));
   return {
-    finFriction: (mach, reynoldsPerMetre) =>
-      wetted * skinFriction({ reynolds: reynoldsPerMetre * planform.meanChord, mach, roughnessRatio }),
+    finFriction: (mach, reynoldsPerMetre) => wetted * friction(reynoldsPerMetre * planform.meanChord, mach),
     finEdges: (mach) =>
       frontal *
         (leadingEdgeDrag(fins.leadingEdge, planform.leadingSweep, mach) + trailingEdgeDrag(fins.trailingEdge, mach)) +
-      sharpArea * wave(mach),
+      sides * wave(mach),
   };
 }
 
 function prepareCauses(rocket: Rocket, motor: { readonly diameter: number }): Causes {
   const { diameter, length, roughness } = rocket;
   const bodyWetted = (bodyWettedArea(rocket) * bodyFormFactor(bodyFineness(rocket))) / referenceArea(diameter);
-  const roughnessRatio = ratio(length, roughness);
+  const friction = skinFriction(ratio(length, roughness));
   const finSets = rocket.finSets.map((fins) => prepareFins(rocket, fins));
   const transitions = bodyStretches(rocket)
     .filter((stretch) => stretch.kind === "transition")
     .map((stretch) => transitionDrag(stretch, diameter));
   const aft = baseDiameter(rocket);
   return {
-    bodyFriction: (mach, reynoldsPerMetre) =>
-      bodyWetted * skinFriction({ reynolds: reynoldsPerMetre * length, mach, roughnessRatio }),
+    bodyFriction: (mach, reynoldsPerMetre) => bodyWetted * friction(reynoldsPerMetre * length, mach),
     finFriction: (mach, reynoldsPerMetre) =>
       finSets.reduce((sum, fins) => sum + fins.finFriction(mach, reynoldsPerMetre), 0),
     finEdges: (mach) => finSets.reduce((sum, fins) => sum + fins.finEdges(mach), 0),

@@ -1,5 +1,9 @@
-import { monotoneBridge } from "../normal-force/compressibility.js";
-import type { FinEdge } from "../rocket.js";
+import { bridgeOverMach, SUPERSONIC_LIMIT } from "../normal-force/compressibility.js";
+import { finPlanform } from "../normal-force/planform.js";
+import type { FinEdge, FinShape } from "../rocket.js";
+import { busemann } from "../supersonic/busemann.js";
+import { type FinSection, finThicknessDrag } from "../supersonic/fin.js";
+import { overMach } from "../supersonic/over-mach.js";
 import { baseDragCoasting } from "./base.js";
 import { stagnationPressureRatio } from "./stagnation.js";
 
@@ -19,16 +23,13 @@ export function finFormFactor(thicknessRatio: number): number {
   return 1 + 2 * thicknessRatio + 60 * thicknessRatio ** 4;
 }
 
-const roundEdgeSubsonic = (mach: number) => (1 - mach * mach) ** -0.417 - 1;
-const roundEdgeSupersonic = (mach: number) => 1.214 - 0.502 / mach ** 2 + 0.1095 / mach ** 4;
-
-/** Drag of a rounded leading edge across the flow; linear from Mach 0.9 to 1, between the two laws' own ends. */
-function roundEdge(mach: number): number {
-  if (mach <= 0.9) return roundEdgeSubsonic(mach);
-  if (mach >= 1) return roundEdgeSupersonic(mach);
-  const start = roundEdgeSubsonic(0.9);
-  return start + ((roundEdgeSupersonic(1) - start) * (mach - 0.9)) / 0.1;
-}
+/** Drag of a rounded leading edge across the flow; a smooth cubic from Mach 0.8 to 1.2. */
+const roundEdge = bridgeOverMach(
+  (mach) => (1 - mach * mach) ** -0.417 - 1,
+  (mach) => 1.214 - 0.502 / mach ** 2 + 0.1095 / mach ** 4,
+  0.8,
+  SUPERSONIC_LIMIT,
+);
 
 /**
  * Pressure drag of a fin's leading edge.
@@ -66,16 +67,38 @@ export function trailingEdgeDrag(edge: FinEdge, mach: number): number {
 }
 
 /**
- * Wave drag of a thin, sharp fin: none below Mach 0.9, linear theory from 1.2 on, a monotone rise between.
+ * Wave drag of a thin fin whose sharp edges are wedges that reach to the middle of the chord.
+ *
+ * None below Mach 0.9; above 1.2 linear theory of the whole fin, with Busemann's second order in proportion; a smooth rise between. Square
+ * and round edges are not wedges: `leadingEdgeDrag` and `trailingEdgeDrag` know their drag.
  *
  * @param thicknessRatio thickness over mean chord, 0…0.1
  * @returns coefficient on the area of one side, over Mach number
- * @source J. Ackeret's linear theory of the double wedge, 4 (t/c)²/β; memory
+ * @source `finThicknessDrag`, `busemann`
  * @example
- * thicknessWaveDrag(0.05)(Math.SQRT2); // 0.01
+ * const both = { leading: "sharp", trailing: "sharp" } as const;
+ * thicknessWaveDrag({ kind: "trapezoid", root: 1, tip: 1, span: 1, sweep: 0 }, both, 0.05)(Math.SQRT2); // 0.0101; Ackeret: 0.01
  */
-export function thicknessWaveDrag(thicknessRatio: number): (mach: number) => number {
-  const supersonic = (mach: number) => (4 * thicknessRatio ** 2) / Math.sqrt(mach * mach - 1);
-  const bridge = monotoneBridge(0.9, 0, 0, 1.2, supersonic(1.2), 0);
-  return (mach) => (mach <= 0.9 ? 0 : mach >= 1.2 ? supersonic(mach) : bridge(mach));
+export function thicknessWaveDrag(
+  shape: FinShape,
+  section: FinSection,
+  thicknessRatio: number,
+): (mach: number) => number {
+  const facing = section.leading === "sharp" ? thicknessRatio : 0;
+  const leaving = section.trailing === "sharp" ? thicknessRatio : 0;
+  if (facing === 0 && leaving === 0) return () => 0;
+  const { area } = finPlanform(shape);
+  const unit = finThicknessDrag(shape, section);
+  const wedges = (facing > 0 ? 1 : 0) + (leaving > 0 ? 1 : 0);
+  /** What is left of plane flow. */
+  const share = overMach((mach) => unit(mach) / (wedges * busemann(mach).first * area));
+  const plane = (mach: number) => {
+    const { first, second } = busemann(mach, thicknessRatio);
+    return first * (facing ** 2 + leaving ** 2) + second * (facing ** 3 - leaving ** 3);
+  };
+  const rise = bridgeOverMach(
+    () => 0,
+    (mach) => share(mach) * plane(mach),
+  );
+  return (mach) => Math.max(0, rise(mach));
 }

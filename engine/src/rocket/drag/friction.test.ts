@@ -28,7 +28,7 @@ test("skinFriction() is the greater of smooth and rough, rounded by at most 5 % 
         const roughnessRatio = 10 ** logRatio;
         const smooth = smoothFriction(reynolds) * turbulentMachFactor(mach);
         const rough = fullyRoughFriction(roughnessRatio) * roughMachFactor(mach);
-        const found = skinFriction({ reynolds, mach, roughnessRatio });
+        const found = skinFriction(roughnessRatio)(reynolds, mach);
         expect(found).toBeGreaterThanOrEqual(Math.max(smooth, rough));
         expect(found).toBeLessThanOrEqual(1.0501 * Math.max(smooth, rough));
       },
@@ -37,9 +37,9 @@ test("skinFriction() is the greater of smooth and rough, rounded by at most 5 % 
 });
 
 test("skinFriction() of a polished surface is the smooth one, and is finite at no flow", () => {
-  expect(skinFriction({ reynolds: 1e7, mach: 0, roughnessRatio: Number.POSITIVE_INFINITY })).toBe(smoothFriction(1e7));
+  expect(skinFriction(Number.POSITIVE_INFINITY)(1e7, 0)).toBe(smoothFriction(1e7));
   for (const reynolds of [0, 1e-9, 1]) {
-    const found = skinFriction({ reynolds, mach: 0, roughnessRatio: 0 });
+    const found = skinFriction(0)(reynolds, 0);
     expect(Number.isFinite(found) && found > 0).toBe(true);
   }
 });

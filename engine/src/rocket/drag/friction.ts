@@ -114,27 +114,31 @@ export function smoothFriction(reynolds: number): number {
   return held < CRITICAL_REYNOLDS / 2 ? laminar : roundedMax(laminar, transitionalFriction(held));
 }
 
-/** What `skinFriction` asks for. */
-export interface SkinFriction {
-  /** On the component's length. */
-  readonly reynolds: number;
-  readonly mach: number;
-  /** Component's length over the equivalent sand grain; Infinity: polished. */
-  readonly roughnessRatio: number;
-}
-
 /**
  * Skin friction of a component: the greater of its smooth and its rough value, each with its Mach factor.
  *
- * @returns mean coefficient on the wetted area; finite and positive for every Reynolds and Mach number
+ * What does not change from call to call is worked out once.
+ *
+ * @param roughnessRatio component's length over the equivalent sand grain; Infinity: polished
+ * @returns mean coefficient on the wetted area, from the Reynolds number on the component's length and the Mach number; finite and
+ * positive for all of them
  * @source the laws above; the corner between them is rounded, as real surfaces do
  * @example
- * skinFriction({ reynolds: 1e7, mach: 0, roughnessRatio: Infinity }); // 0.00283371
+ * skinFriction(Infinity)(1e7, 0); // 0.00283371
  */
-export function skinFriction({ reynolds, mach, roughnessRatio }: SkinFriction): number {
-  const smooth = smoothFriction(reynolds) * turbulentMachFactor(mach);
-  const rough = fullyRoughFriction(Math.max(roughnessRatio, LEAST_ROUGHNESS_RATIO)) * roughMachFactor(mach);
-  return roundedMax(smooth, rough);
+export function skinFriction(roughnessRatio: number): (reynolds: number, mach: number) => number {
+  const roughAtRest = fullyRoughFriction(Math.max(roughnessRatio, LEAST_ROUGHNESS_RATIO));
+  let lastMach = 0;
+  let smoothFactor = turbulentMachFactor(0);
+  let rough = roughAtRest * roughMachFactor(0);
+  return (reynolds, mach) => {
+    if (mach !== lastMach) {
+      lastMach = mach;
+      smoothFactor = turbulentMachFactor(mach);
+      rough = roughAtRest * roughMachFactor(mach);
+    }
+    return roundedMax(smoothFriction(reynolds) * smoothFactor, rough);
+  };
 }
 
 /**

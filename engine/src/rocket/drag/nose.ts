@@ -1,6 +1,9 @@
 import { bridgeOverMach } from "../normal-force/compressibility.js";
 import { noseJointAngle } from "../nose-shape.js";
 import type { Nose } from "../rocket.js";
+import { noseFlow } from "../supersonic/nose-flow.js";
+import { overMach } from "../supersonic/over-mach.js";
+import { waveDrag } from "../supersonic/tangent-cone.js";
 
 /** Where the transonic rise of pressure drag begins. */
 export const DRAG_RISE = 0.8;
@@ -8,20 +11,6 @@ export const DRAG_RISE = 0.8;
 const WAVE_LIMIT = 1.2;
 /** Steeper cones count as this one [rad]: their shock stands off, and the law ends. */
 const STEEPEST = 0.8;
-
-/**
- * Wave drag of a cone, and of a nose taken as the cone through its tip and base.
- *
- * @param halfAngle atan(0.5/fineness) [rad], 0…0.8
- * @param mach ≥ 1.2
- * @returns coefficient on the base area
- * @source E. L. Fleeman, Tactical Missile Design (2006), 2.4: (1.59 + 1.83/M²) θ^1.69; memory
- * @example
- * waveDrag(Math.atan(0.5 / 3), 1.5); // 0.1145573
- */
-export function waveDrag(halfAngle: number, mach: number): number {
-  return (1.59 + 1.83 / (mach * mach)) * halfAngle ** 1.69;
-}
 
 /**
  * Pressure drag of a surface that leans out by an angle where it meets the tube, below the drag rise.
@@ -37,8 +26,8 @@ export function cornerDrag(jointAngle: number): number {
 }
 
 /**
- * Pressure drag of a surface that widens the body, over Mach number: corner drag, wave drag from Mach 1.2 on, and a monotone
- * rise between Mach 0.8 and 1.2.
+ * Pressure drag of a surface that widens the body, over Mach number: corner drag, a cone's wave drag from Mach 1.2 on, and a
+ * smooth rise between Mach 0.8 and 1.2.
  *
  * @param jointAngle where it meets the tube behind it [rad]
  * @param halfAngle of the cone through its ends [rad]
@@ -59,16 +48,25 @@ export function wideningDrag(jointAngle: number, halfAngle: number): (mach: numb
 /**
  * Pressure drag of the nose over Mach number.
  *
- * Shapes that run out tangent to the tube have none below Mach 0.8. The wave drag knows the nose only by its fineness: real
- * noses of one fineness differ by some 30 %, the ellipsoid the worst.
+ * Shapes that run out tangent to the tube have none below Mach 0.8. Above 1.2 a cone has its wave drag, every other shape that of its
+ * own profile; a smooth rise between.
  *
  * @param diameter of its base, which is the reference diameter [m]
  * @returns coefficient on the reference area, over Mach number
- * @source `cornerDrag` and `waveDrag`
+ * @source `cornerDrag`, `waveDrag`, `noseFlow`
  * @example
- * noseDrag({ shape: { kind: "ogive" }, length: 0.3 }, 0.1)(2); // 0.0975962
+ * noseDrag({ shape: { kind: "ogive" }, length: 0.3 }, 0.1)(2); // 0.1071
  */
 export function noseDrag(nose: Nose, diameter: number): (mach: number) => number {
   const fineness = nose.length / diameter;
-  return wideningDrag(noseJointAngle(nose.shape, fineness), Math.atan(0.5 / fineness));
+  const joint = noseJointAngle(nose.shape, fineness);
+  if (nose.shape.kind === "cone") return wideningDrag(joint, Math.atan(0.5 / fineness));
+  const corner = cornerDrag(joint);
+  const flow = noseFlow(nose, diameter, 0);
+  return bridgeOverMach(
+    () => corner,
+    overMach((mach) => flow(mach).drag),
+    DRAG_RISE,
+    WAVE_LIMIT,
+  );
 }

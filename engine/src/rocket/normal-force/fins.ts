@@ -1,5 +1,9 @@
+import type { FinShape } from "../rocket.js";
+import { busemann } from "../supersonic/busemann.js";
+import { type FinSection, finLift } from "../supersonic/fin.js";
+import { overMach } from "../supersonic/over-mach.js";
 import { bridgeOverMach, SUBSONIC_LIMIT } from "./compressibility.js";
-import type { Planform } from "./planform.js";
+import { finPlanform, type Planform } from "./planform.js";
 
 /** Slope that is left of N/2 fins where more than four stand in each other's flow, by count from 5; memory, one old report. */
 const CROWDED = [0.948, 0.913, 0.854, 0.81] as const;
@@ -36,60 +40,75 @@ export function bodyInterference(radius: number, span: number): number {
   return 1 + radius / (span + radius);
 }
 
-/** Slope of one fin on its own area, below the speed of sound. */
-function subsonicSlope({ aspectRatio, midChordSweep }: Planform, mach: number): number {
+/**
+ * Normal-force slope of one fin on its own area below the speed of sound, without body and neighbours.
+ *
+ * Diederich's form with the Prandtl-Glauert rule, held at Mach 0.9 beyond it.
+ *
+ * @param mach ≥ 0
+ * @returns slope [1/rad]
+ * @source F. W. Diederich, NACA TN 2335 (1951), as used by Barrowman 1967; memory
+ * @example
+ * subsonicFinSlope(finPlanform({ kind: "ellipse", root: 0.15, span: 0.1 }), 0); // 2.3071237
+ */
+export function subsonicFinSlope(
+  { aspectRatio, midChordSweep }: Pick<Planform, "aspectRatio" | "midChordSweep">,
+  mach: number,
+): number {
   const m = Math.min(mach, SUBSONIC_LIMIT);
   const ratio = aspectRatio / Math.cos(midChordSweep);
   return (2 * Math.PI * aspectRatio) / (2 + Math.sqrt(4 + (1 - m * m) * ratio * ratio));
 }
 
-/** Slope of one fin on its own area, above the speed of sound. */
-function supersonicSlope({ aspectRatio }: Planform, mach: number): number {
-  const beta = Math.sqrt(mach * mach - 1);
-  const reduced = beta * aspectRatio;
-  return reduced <= 1 ? 2 * aspectRatio : (4 / beta) * (1 - 1 / (2 * reduced));
+/** One fin's normal force over Mach number, without body and neighbours. */
+export interface FinForce {
+  /** On the fin's own area [1/rad]. */
+  readonly slopeAt: (mach: number) => number;
+  /** Where it acts, behind the root's leading edge [m]. */
+  readonly cpAt: (mach: number) => number;
 }
 
 /**
- * Normal-force slope of one fin on its own area, over Mach number, without body and neighbours.
+ * Normal force of one fin over Mach number.
  *
- * Below Mach 0.9 Diederich's form with the Prandtl-Glauert rule; above 1.2 Ackeret's 4/β less the share lost in the tips'
- * Mach cones, held at its greatest, twice the aspect ratio, where those cones overlap; a monotone cubic between. Thickness
- * is left out.
+ * Below Mach 0.9 `subsonicFinSlope` at a quarter of the mean chord. Above 1.2 linear theory over the whole fin: strips between its
+ * Mach cones, leading edges inside or outside them; sharp edges add Busemann's second order, in proportion, which moves the force
+ * forward. A smooth cubic between.
  *
- * @returns slope [1/rad] over Mach number ≥ 0
- * @source F. W. Diederich, NACA TN 2335 (1951), as used by Barrowman 1967; J. Ackeret's linear theory with the rectangular
- * wing's tip loss 1 − 1/(2 β AR); memory
+ * @param section thickness over mean chord and the kinds of edges
+ * @returns functions of Mach number ≥ 0; supersonic results are worked out when first asked for
+ * @source `subsonicFinSlope`, `finLift`, `busemann`
  * @example
- * finSlopeOverMach(finPlanform({ kind: "ellipse", root: 0.15, span: 0.1 }))(0); // 2.3071237
+ * const edges = { leading: "round", trailing: "square", thicknessRatio: 0.02 } as const;
+ * finForce({ kind: "ellipse", root: 0.15, span: 0.1 }, edges).slopeAt(0); // 2.3071237
  */
-export function finSlopeOverMach(planform: Planform): (mach: number) => number {
-  return bridgeOverMach(
-    (mach) => subsonicSlope(planform, mach),
-    (mach) => supersonicSlope(planform, mach),
-  );
-}
-
-/** Where the load of a fin acts on its mean chord above the speed of sound, from a third of it towards its middle. */
-function supersonicChordFraction(aspectRatio: number, mach: number): number {
-  const reduced = Math.max(1, Math.sqrt(mach * mach - 1) * aspectRatio);
-  return (reduced - 2 / 3) / (2 * reduced - 1);
-}
-
-/**
- * Where the normal force acts along the mean aerodynamic chord, over Mach number.
- *
- * A quarter below Mach 0.9; above 1.2 that of a rectangular wing in linear theory, which tends to a half; a monotone cubic
- * between.
- *
- * @returns fraction of the mean chord, 0.25…0.5
- * @source linear theory of the rectangular wing, (β AR − 2/3)/(2 β AR − 1) for β AR ≥ 1; memory
- * @example
- * finChordFraction(finPlanform({ kind: "ellipse", root: 0.15, span: 0.1 }))(0.5); // 0.25
- */
-export function finChordFraction(planform: Planform): (mach: number) => number {
-  return bridgeOverMach(
-    () => 0.25,
-    (mach) => supersonicChordFraction(planform.aspectRatio, mach),
-  );
+export function finForce(shape: FinShape, section: FinSection & { readonly thicknessRatio: number }): FinForce {
+  const planform = finPlanform(shape);
+  const lift = finLift(shape);
+  const facing = section.leading === "sharp" ? section.thicknessRatio : 0;
+  const leaving = section.trailing === "sharp" ? section.thicknessRatio : 0;
+  const solved = new Map<number, ReturnType<typeof lift>>();
+  const liftAt = (mach: number) => {
+    const known = solved.get(mach) ?? lift(mach);
+    solved.set(mach, known);
+    return known;
+  };
+  /** What is left of Ackeret's plane flow. */
+  const shareAt = overMach((mach) => liftAt(mach).slopeArea / (2 * busemann(mach).first * planform.area));
+  const flatCpAt = overMach((mach) => liftAt(mach).at);
+  const slopeAt = (mach: number) => {
+    const { first, second } = busemann(mach, section.thicknessRatio);
+    return shareAt(mach) * (2 * first + 2 * second * (facing - leaving));
+  };
+  const cpAt = (mach: number) => {
+    const { first, second } = busemann(mach, section.thicknessRatio);
+    const thick = (second / first) * (facing - leaving);
+    const turning = (second / first) * (facing / 4 - (3 * leaving) / 4);
+    const shift = (turning - thick / 2) / (1 + thick);
+    return flatCpAt(mach) + shareAt(mach) * shift * planform.meanChord;
+  };
+  return {
+    slopeAt: bridgeOverMach((mach) => subsonicFinSlope(planform, mach), slopeAt),
+    cpAt: bridgeOverMach(() => planform.quarterChordAt, cpAt),
+  };
 }

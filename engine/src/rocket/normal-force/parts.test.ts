@@ -75,6 +75,17 @@ test("cpOf() lies between nose and tail, and slopeOf() is positive, at every Mac
   );
 });
 
+test("slopeOf() and cpOf() have no jump over Mach 0 to 3", () => {
+  fc.assert(
+    fc.property(rockets, size(0, 3), (rocket, mach) => {
+      const parts = normalForceParts(rocket);
+      const h = 1e-4;
+      expect(Math.abs(slopeOf(parts, mach + h) / slopeOf(parts, mach) - 1)).toBeLessThan(3e-3);
+      expect(Math.abs(cpOf(parts, mach + h) - cpOf(parts, mach)) / rocket.length).toBeLessThan(1e-3);
+    }),
+  );
+});
+
 test("cpOf() scales with the rocket and slopeOf() does not change", () => {
   fc.assert(
     fc.property(rockets, size(0.1, 10), machs, (rocket, factor, mach) => {

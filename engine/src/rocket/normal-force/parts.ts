@@ -1,6 +1,9 @@
 import { bodyDiameterAt, bodyStretches, referenceArea } from "../outline.js";
 import type { FinSet, Rocket } from "../rocket.js";
-import { bodyInterference, finChordFraction, finCountFactor, finSlopeOverMach } from "./fins.js";
+import { noseFlow } from "../supersonic/nose-flow.js";
+import { overMach } from "../supersonic/over-mach.js";
+import { bridgeOverMach } from "./compressibility.js";
+import { bodyInterference, finCountFactor, finForce } from "./fins.js";
 import { noseNormalForce, type SlenderPart } from "./nose.js";
 import { finPlanform } from "./planform.js";
 import { transitionNormalForce } from "./transition.js";
@@ -18,8 +21,28 @@ export interface Part {
   readonly cpAt: (mach: number) => number;
 }
 
-function slenderPart(kind: "nose" | "transition", { slope, at }: SlenderPart): Part {
-  return { kind, slope, at, slopeAt: () => slope, cpAt: () => at };
+function transitionPart({ slope, at }: SlenderPart): Part {
+  return { kind: "transition", slope, at, slopeAt: () => slope, cpAt: () => at };
+}
+
+/** The nose, and above the speed of sound the tube behind it, up to where the diameter changes. */
+function nosePart(rocket: Rocket): Part {
+  const { nose, diameter, length, transitions } = rocket;
+  const { slope, at } = noseNormalForce(nose, diameter);
+  const flow = noseFlow(nose, diameter, (transitions[0]?.at ?? length) - nose.length);
+  return {
+    kind: "nose",
+    slope,
+    at,
+    slopeAt: bridgeOverMach(
+      () => slope,
+      overMach((mach) => flow(mach).slope),
+    ),
+    cpAt: bridgeOverMach(
+      () => at,
+      overMach((mach) => flow(mach).at),
+    ),
+  };
 }
 
 function finPart(rocket: Rocket, fins: FinSet): Part {
@@ -29,17 +52,20 @@ function finPart(rocket: Rocket, fins: FinSet): Part {
     finCountFactor(fins.count) *
     bodyInterference(radius, planform.span) *
     (planform.area / referenceArea(rocket.diameter));
-  const oneFin = finSlopeOverMach(planform);
-  const fraction = finChordFraction(planform);
-  const slopeAt = (mach: number) => factor * oneFin(mach);
-  const cpAt = (mach: number) => fins.at + planform.quarterChordAt + (fraction(mach) - 0.25) * planform.meanChord;
+  const oneFin = finForce(fins.shape, {
+    leading: fins.leadingEdge,
+    trailing: fins.trailingEdge,
+    thicknessRatio: fins.thickness / planform.meanChord,
+  });
+  const slopeAt = (mach: number) => factor * oneFin.slopeAt(mach);
+  const cpAt = (mach: number) => fins.at + oneFin.cpAt(mach);
   return { kind: "fins", slope: slopeAt(0), at: cpAt(0), slopeAt, cpAt };
 }
 
 /**
  * Every part that makes normal force, from nose to tail. Tubes make none at small angles.
  *
- * Small angles of attack, attached flow. The body's diameter beside a fin is that at the middle of its root. A ring of one or
+ * Small angles of attack, attached flow; transitions keep slender-body theory at every Mach number. The body's diameter beside a fin is that at the middle of its root. A ring of one or
  * two fins counts as nothing, since its weakest plane rules; `rocketIssues` reports it.
  *
  * @param rocket without issues (see `rocketIssues`)
@@ -54,11 +80,7 @@ export function normalForceParts(rocket: Rocket): readonly Part[] {
     .map((stretch) =>
       transitionNormalForce({ ...stretch, at: stretch.start, length: stretch.end - stretch.start }, rocket.diameter),
     );
-  return [
-    slenderPart("nose", noseNormalForce(rocket.nose, rocket.diameter)),
-    ...transitions.map((transition) => slenderPart("transition", transition)),
-    ...rocket.finSets.map((fins) => finPart(rocket, fins)),
-  ];
+  return [nosePart(rocket), ...transitions.map(transitionPart), ...rocket.finSets.map((fins) => finPart(rocket, fins))];
 }
 
 /**

@@ -32,8 +32,23 @@ interface Moments {
 }
 
 /** Where an edge stands chordwise at spanwise station `y`. */
-function crossing([x1, y1]: Point, [x2, y2]: Point, y: number): number {
+export function crossing([x1, y1]: Point, [x2, y2]: Point, y: number): number {
   return x1 + ((x2 - x1) * (y - y1)) / (y2 - y1);
+}
+
+/** A trapezoid's corners, from the root's leading edge. */
+export function trapezoidCorners({
+  root,
+  tip,
+  span,
+  sweep,
+}: Extract<FinShape, { kind: "trapezoid" }>): readonly Point[] {
+  return [
+    [0, 0],
+    [sweep, span],
+    [sweep + tip, span],
+    [root, 0],
+  ];
 }
 
 const EDGE_STATIONS = [0.5 - Math.sqrt(1 / 12), 0.5 + Math.sqrt(1 / 12)] as const;
@@ -99,14 +114,7 @@ function fromMoments(moments: Moments, span: number, rootChord: number, rootLead
 export function finPlanform(shape: FinShape): Planform {
   switch (shape.kind) {
     case "trapezoid": {
-      const { root, tip, span, sweep } = shape;
-      const corners: readonly Point[] = [
-        [0, 0],
-        [sweep, span],
-        [sweep + tip, span],
-        [root, 0],
-      ];
-      return fromMoments(polygonMoments(corners), span, root, 0);
+      return fromMoments(polygonMoments(trapezoidCorners(shape)), shape.span, shape.root, 0);
     }
     case "ellipse": {
       const { root, span } = shape;

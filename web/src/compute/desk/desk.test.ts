@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
-import { decisionData, loadPlan, memoryFiles, planToEngine, type Raw } from "@delaywright/documents";
-import { decide } from "@delaywright/engine";
+import { decisionData, loadPlan, memoryFiles, planToEngine, type Raw, steadinessData } from "@delaywright/documents";
+import { decide, fly } from "@delaywright/engine";
 import { describe, expect, test } from "vitest";
 import type { DeskDocument, FromDesk, FromFlyer } from "../protocol.js";
 import type { Told } from "../told.js";
@@ -70,12 +70,18 @@ const settled = 10_000;
 const plan = "worked-example/plan.json";
 const documents = exampleDocuments("worked-example");
 
-/** The same documents decided in one go, without desk or flyers. */
-async function decidedPlainly(draws: number) {
+/** What the engine is given of the same documents, without desk or flyers. */
+async function madePlainly() {
   const texts = Object.fromEntries(documents.map(({ path, raw }) => [path, JSON.stringify(raw)]));
   const { parts } = await loadPlan(plan, memoryFiles(texts));
   const made = parts && planToEngine(parts);
   if (made?.ok !== true) throw new Error("the worked example has issues");
+  return made;
+}
+
+/** The same documents decided in one go. */
+async function decidedPlainly(draws: number) {
+  const made = await madePlainly();
   return decisionData({ ...made, decision: await decide(made.inputs, { draws }), doubts: made.warnings });
 }
 
@@ -190,6 +196,34 @@ describe("Desk", () => {
     expect(beats(4)).toBe(1);
     expect(toldOf(said, 4).at(-1)?.data).not.toEqual(toldOf(said, 1).at(-1)?.data);
     expect(asRead).toMatchObject({ window: { delay: expect.any(Number) } });
+  });
+
+  test("Desk flies a plan as a rigid body to the bit as the engine does, without deciding it", async () => {
+    const { inputs } = await madePlainly();
+    const seed = 1;
+    const rough = fly(inputs, { model: "rigid", turbulence: seed });
+    const plainly = steadinessData({ quick: fly(inputs), rigid: fly(inputs, { model: "rigid" }), rough, seed });
+    const { desk, said, until } = deskHere([flyerHere()]);
+    desk.take({ kind: "documents", put: documents, remove: [] });
+    desk.take({ kind: "ask", job: 1, ask: "steadiness", plan });
+    await until(isDone(1));
+    expect(said.map(({ kind }) => kind).filter((kind) => kind !== "beat")).toEqual(["read", "steadiness", "done"]);
+    const told = said.find((message) => message.kind === "steadiness")?.steadiness;
+    expect(told).toEqual(structuredClone(plainly));
+    expect(told?.quick.top?.height).not.toBe(told?.rigid.top?.height);
+  });
+
+  test("Desk answers a plan before it flies it as a rigid body, and flies nothing that was dropped", async () => {
+    const { desk, said, until } = deskHere([flyerHere()]);
+    desk.take({ kind: "documents", put: documents, remove: [] });
+    desk.take({ kind: "ask", job: 1, ask: "steadiness", plan });
+    desk.take({ kind: "ask", job: 2, ask: "plan", plan });
+    desk.take({ kind: "ask", job: 3, ask: "steadiness", plan });
+    desk.take({ kind: "drop", job: 3 });
+    await until(isDone(1));
+    const told = said.findIndex((message) => message.kind === "steadiness");
+    expect(said.slice(0, told).some((message) => message.kind === "told" && message.told.draws === draws)).toBe(true);
+    expect(said.some((message) => message.kind !== "ready" && message.job === 3)).toBe(false);
   });
 
   test("Desk tells what is wrong and computes nothing, be it in one document or between two", async () => {

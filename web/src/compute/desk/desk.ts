@@ -21,6 +21,7 @@ import { Line } from "./line.js";
 import { picturesOf } from "./pictures-data.js";
 import type { Share } from "./share.js";
 import { shelfOf } from "./shelf.js";
+import { steadinessOf } from "./steadiness.js";
 import type { Task } from "./task.js";
 import { warmInputs } from "./warm-up.js";
 import type { Work } from "./work.js";
@@ -109,6 +110,7 @@ export class Desk {
       plan: (task) => this.answerPlan(task, job, plan),
       brief: (task) => this.answerBrief(task, job, plan),
       window: (task) => this.answerWindow(task, job, plan),
+      steadiness: (task) => this.answerSteadiness(task, job, plan),
       shortlist: (task) => this.answerShortlist(task, job, plan),
     };
     return { kind: ask, job, plan, run: runs[ask] };
@@ -150,6 +152,16 @@ export class Desk {
       const delay = standingDelay(ready.inputs, decision);
       const window = delay === null ? null : await planWindow(ready.inputs, delay, { seed, model, run });
       this.options.post({ kind: "window", job, window });
+    }
+    this.done(job);
+  }
+
+  private async answerSteadiness(task: Task, job: number, plan: string): Promise<void> {
+    const ready = await this.ready(task, job, plan);
+    if (ready !== null) {
+      const beat = () => this.beat(job, 0, 1);
+      const steadiness = await steadinessOf(ready.inputs, SEED, () => this.step(task, beat));
+      this.options.post({ kind: "steadiness", job, steadiness });
     }
     this.done(job);
   }

@@ -16,11 +16,12 @@ export interface Work {
 /** What is done first: what somebody looks at and waits for. */
 const ranks: Readonly<Record<WorkKind, number>> = {
   plan: 0,
-  window: 1,
-  pictures: 2,
-  shortlist: 3,
-  brief: 4,
-  "warm-up": 5,
+  steadiness: 1,
+  window: 2,
+  pictures: 3,
+  shortlist: 4,
+  brief: 5,
+  "warm-up": 6,
 };
 
 /** Is the first more urgent? */

@@ -20,6 +20,7 @@ import { PlanLimitsForm, PlanSpreadForm } from "../../forms/index.js";
 import { Fold, More, useNarrow } from "../../parts/index.js";
 import { Legend } from "../../pictures/legend.js";
 import { OddsByDelay } from "../../pictures/odds-by-delay.js";
+import { SteadinessPart } from "../../stability/steadiness-part.js";
 import { targetOf } from "../../standing/target.js";
 import { answerHeadline } from "../answer-words.js";
 import { HeightPart, WeatherAndDrivers } from "./delay-pictures.js";
@@ -46,6 +47,7 @@ export function DelaySection(props: SectionProps) {
           <WeatherAndDrivers {...props} />
         </>
       )}
+      {told !== null && <SteadinessPart {...props} />}
       <More title="What counts as clean, and which odds are enough">
         <PlanLimitsForm path={path} issues={issues} doubts={told?.data.doubts} />
       </More>

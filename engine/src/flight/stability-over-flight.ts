@@ -1,0 +1,158 @@
+import { staticMargin } from "../rocket/margin.js";
+import { cpOf } from "../rocket/normal-force/parts.js";
+import { type FlightModel, massIn, type Stretch } from "./model.js";
+import type { FlightResult } from "./result.js";
+import { trimAt } from "./settled.js";
+
+/** Static margin above which a rocket turns into the wind more than it need [calibres]. Common practice, no source: 2.5 to 3. */
+export const mostMargin = 3;
+
+/** Damping ratio of the swing below which it goes on for many swings. Common practice for finned rockets, 0.05 to 0.3; memory. */
+export const leastDamping = 0.05;
+
+/** A figure of the stability that passes what is usual, where it does so most. */
+export interface StabilityFinding {
+  readonly code: "over-stable" | "under-damped";
+  readonly value: number;
+  readonly limit: number;
+  /** [s] after ignition. */
+  readonly time: number;
+}
+
+/** Stability from the guide's end to the top, by columns of one length. */
+export interface StabilityOverFlight {
+  /** From ignition [s]. */
+  readonly time: Float64Array;
+  readonly mach: Float64Array;
+  /** [kg] */
+  readonly mass: Float64Array;
+  /** Balance point and centre of pressure from the nose tip [m]; the latter at zero angle of attack. */
+  readonly balance: Float64Array;
+  readonly cp: Float64Array;
+  /** Static margin [calibres]. */
+  readonly margin: Float64Array;
+  /** Undamped frequency of the swing [rad/s]; 0 where the body is not stable. */
+  readonly frequency: Float64Array;
+  /** Damping ratio of the swing about the balance point, jet damping included; 0 where the body is not stable. */
+  readonly dampingRatio: Float64Array;
+  /** [rad] */
+  readonly angleOfAttack: Float64Array;
+  /** Between airflow and guide as the rocket leaves it [rad]: in the mean wind, and with the gust added square across; null where it never left. */
+  readonly guideExitAngle: { readonly mean: number; readonly highest: number } | null;
+  readonly findings: readonly StabilityFinding[];
+}
+
+function stretchAt(model: FlightModel, time: number): Stretch {
+  return model.stretches.find((s) => time >= s.from && time <= s.to) ?? model.stretches[model.stretches.length - 1]!;
+}
+
+function exitAngle({ events, model }: FlightResult, gust: number): StabilityOverFlight["guideExitAngle"] {
+  const exit = events.guideExit;
+  if (exit === null) return null;
+  const wind = model.windAt(exit.position[2]);
+  const guide = model.guideDirection;
+  const through = exit.velocity.map((v, i) => v - wind[i]!);
+  const along = through.reduce((sum, v, i) => sum + v * guide[i]!, 0);
+  const across = Math.sqrt(Math.max(0, through.reduce((sum, v) => sum + v * v, 0) - along * along));
+  return { mean: Math.atan2(across, along), highest: Math.atan2(across + gust, along) };
+}
+
+/**
+ * Stability of one flight from the guide's end to its top: margin, frequency and damping of the swing, angle of attack.
+ *
+ * Frequency and damping are those of small swings about the balance point at the moment's speed, air and mass; the swing of the path is
+ * left out, which adds to the damping.
+ *
+ * @param flight of any model; the angle of attack is its own, 0 once nose-first
+ * @param options gust [m/s] that may blow across as the rocket leaves the guide, 0 where left out; rows, ≥ 2
+ * @returns columns of no rows where it never left the guide
+ * @source frequency √(K/I), ratio c/(2 √(K I)) with K and c as in `trimAt`; margin by definition
+ * @example
+ * stabilityOverFlight(fly(inputs), { gust: 2 }).findings.map(({ code }) => code); // ["over-stable"]
+ */
+export function stabilityOverFlight(
+  flight: FlightResult,
+  { gust = 0, rows = 96 }: { readonly gust?: number; readonly rows?: number } = {},
+): StabilityOverFlight {
+  const { model, events } = flight;
+  const { diameter, length } = model.inputs.rocket;
+  const from = events.guideExit?.time;
+  const to = events.apogee?.time;
+  const count = from === undefined || to === undefined ? 0 : rows;
+  const column = (): Float64Array => new Float64Array(count);
+  const out = {
+    time: column(),
+    mach: column(),
+    mass: column(),
+    balance: column(),
+    cp: column(),
+    margin: column(),
+    frequency: column(),
+    dampingRatio: column(),
+    angleOfAttack: column(),
+  };
+  for (let i = 0; i < count; i++) {
+    const time = i === count - 1 ? to! : from! + (i / (count - 1)) ** 2 * (to! - from!);
+    const now = flight.at(time);
+    const stretch = stretchAt(model, time);
+    const { mass, balance } = massIn(model, stretch, time);
+    const cp = cpOf(model.parts, model.options.compressibility ? now.mach : 0);
+    const { density } = model.airAt(now.position[2]);
+    const trim = trimAt(model, stretch, { time, density, speed: now.airspeed, mach: now.mach, growth: 0 });
+    out.time[i] = time;
+    out.mach[i] = now.mach;
+    out.mass[i] = mass;
+    out.balance[i] = balance;
+    out.cp[i] = cp;
+    out.margin[i] = staticMargin({ cp, balance, diameter, length }).calibres;
+    out.frequency[i] = trim.frequency;
+    out.dampingRatio[i] = trim.frequency > 0 ? trim.damping / (2 * trim.frequency) : 0;
+    out.angleOfAttack[i] = now.angleOfAttack;
+  }
+  return { ...out, guideExitAngle: exitAngle(flight, gust), findings: findingsOf(out) };
+}
+
+function findingsOf({
+  time,
+  margin,
+  dampingRatio,
+  frequency,
+}: Omit<StabilityOverFlight, "guideExitAngle" | "findings">) {
+  let most = -1;
+  let least = -1;
+  for (let i = 0; i < time.length; i++) {
+    if (most < 0 || margin[i]! > margin[most]!) most = i;
+    if (frequency[i]! > 0 && (least < 0 || dampingRatio[i]! < dampingRatio[least]!)) least = i;
+  }
+  const findings: StabilityFinding[] = [];
+  if (most >= 0 && margin[most]! > mostMargin)
+    findings.push({ code: "over-stable", value: margin[most]!, limit: mostMargin, time: time[most]! });
+  if (least >= 0 && dampingRatio[least]! < leastDamping)
+    findings.push({ code: "under-damped", value: dampingRatio[least]!, limit: leastDamping, time: time[least]! });
+  return findings;
+}
+
+/** Static margin over Mach number, with the motor loaded and empty [calibres]: columns of one length. */
+export interface MarginOverMach {
+  readonly mach: readonly number[];
+  readonly loaded: readonly number[];
+  readonly empty: readonly number[];
+}
+
+/**
+ * Static margin at zero angle of attack over Mach number, at the mass of ignition and at that of the empty motor.
+ *
+ * @param model of a flight
+ * @param mach ≥ 0
+ * @example
+ * marginOverMach(fly(inputs).model, [0, 0.8, 1.1, 2]).loaded[0];
+ */
+export function marginOverMach(model: FlightModel, mach: readonly number[]): MarginOverMach {
+  const { diameter, length } = model.inputs.rocket;
+  const [first, last] = [model.stretches[0]!, model.stretches[model.stretches.length - 1]!];
+  const balances = [massIn(model, first, first.from).balance, massIn(model, last, last.from).balance];
+  const [loaded, empty] = balances.map((balance) =>
+    mach.map((m) => staticMargin({ cp: cpOf(model.parts, m), balance, diameter, length }).calibres),
+  ) as [number[], number[]];
+  return { mach, loaded, empty };
+}

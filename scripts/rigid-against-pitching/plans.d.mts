@@ -1,0 +1,1 @@
+export function drawnPlan(seed: number, number: number): Record<string, string>;

@@ -1,0 +1,19 @@
+import { lazy, Suspense, useState } from "react";
+import { More } from "../parts/index.js";
+import type { SectionProps } from "../plan/sections/section-props.js";
+
+const SteadinessView = lazy(async () => ({ default: (await import("./steadiness-view.js")).SteadinessView }));
+
+/** How steadily the plan flies: flown and drawn only while it is open. */
+export function SteadinessPart(props: SectionProps) {
+  const [open, setOpen] = useState(false);
+  return (
+    <More title="How steady it flies" aside="as a rigid body" onTurn={setOpen}>
+      {open && (
+        <Suspense fallback={<p className="quiet sheet-picture-room">Opening …</p>}>
+          <SteadinessView {...props} />
+        </Suspense>
+      )}
+    </More>
+  );
+}
