@@ -108,6 +108,7 @@ function scatterOf(inputs: DecisionInputs, flight: FlightResult, plan: CutPlan):
     ...(depthPerSecond === undefined ? {} : { depthPerSecond }),
     motorTemperature: inputs.motorTemperature ?? padTemperature(inputs.air),
     pressure: model.airAt(0.5 * (events.apogee?.position[2] ?? 0)).pressure,
+    ...(inputs.learned?.delay === undefined ? {} : { learned: inputs.learned.delay }),
   });
 }
 
@@ -139,6 +140,7 @@ function prepareOdds(inputs: DecisionInputs, plans: readonly CutPlan[], options:
   const strength = strengthOf(rough.model, limits, top, inputs.packing?.fittingsStrength);
   const scatters = plans.map((plan) => scatterOf(inputs, rough, plan));
   const uncertain = varies(spread) || scatters.some((s) => s.total > 0);
+  const degrees = scatters[0]?.degrees;
   const spec: EnsembleSpec = {
     inputs: flightInputsOf(inputs),
     options: rough.options,
@@ -146,7 +148,8 @@ function prepareOdds(inputs: DecisionInputs, plans: readonly CutPlan[], options:
     ...(options.shift === undefined ? {} : { shift: options.shift }),
     spread: uncertain ? spread : noSpread,
     opening: {
-      settings: plans.map((plan, i) => ({ delay: plan.delay, sd: scatters[i]!.total })),
+      settings: plans.map((plan, i) => ({ delay: scatters[i]!.mean ?? plan.delay, sd: scatters[i]!.total })),
+      ...(degrees === undefined ? {} : { degrees }),
       clock: clockOf(inputs),
       lineStretch: recovery.lineStretch,
       speedLimit: limits.openingSpeed,
@@ -174,6 +177,7 @@ function judgedBy(prepared: PreparedOdds, chunk: EnsembleChunk, flight: FlightRe
       ...plan,
       odds,
       delaySd: scatters[i]!.total,
+      ...(scatters[i]!.mean === undefined ? {} : { delayMean: scatters[i]!.mean }),
       ...(samples > 0 ? openingsOf(chunk, plans.length, i, samples) : noOpenings),
       firesFirst: recovery.motorCharge === "backup" && recovery.electronics !== undefined ? firesFirst : null,
     };

@@ -4,6 +4,7 @@ import "./tables.css";
 import { basisLines } from "@delaywright/documents";
 import type { ComponentType } from "react";
 import { CardSection } from "../../card/card-section.js";
+import { DebriefSection } from "../../debrief/debrief-section.js";
 import { useNarrow } from "../../parts/index.js";
 import { PrepSection } from "../../prep/prep-section.js";
 import type { SectionId } from "../../standing/next-act.js";
@@ -47,6 +48,20 @@ const toTheField: typeof last = [
   ],
 ];
 
+const afterwards: typeof last = [
+  [
+    "debrief",
+    ({ documents, answer, state }) => (
+      <DebriefSection
+        path={documents.plan.path}
+        waits={answer.settling && answer.issues.length === 0}
+        mark={state.mark}
+        aside={state.aside}
+      />
+    ),
+  ],
+];
+
 /** The sections of a plan: what was measured beside what follows from it, then the way down and the checks. */
 export function Sections({ states, ...props }: SectionsProps) {
   const narrow = useNarrow();
@@ -77,6 +92,7 @@ export function Sections({ states, ...props }: SectionsProps) {
         {!narrow && delay !== undefined && <WeatherAndDrivers {...props} state={delay} />}
         {draw(last)}
         <div className="sheet-wide">{draw(toTheField)}</div>
+        <div className="sheet-after">{draw(afterwards)}</div>
       </div>
     </>
   );
