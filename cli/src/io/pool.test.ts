@@ -51,6 +51,14 @@ describe("workerPool()", () => {
     expect(seen.at(-1)).toBe(1300);
   });
 
+  test("runs that are asked for at once are flown one after the other, each with its own draws", async () => {
+    const pool = workerPool(2, answers);
+    const chunks = await Promise.all([0, 1000, 2000].map((from) => pool.run(spec, from, from + 96)));
+    await pool.close();
+    for (const [i, { flights }] of chunks.entries())
+      expect([...flights]).toEqual(Array.from({ length: 96 }, (_, k) => 1000 * i + k));
+  });
+
   test("flies a range on its own, and counts what is done of it", async () => {
     const pool = workerPool(2, answers);
     const seen: number[] = [];

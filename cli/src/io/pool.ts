@@ -112,6 +112,30 @@ export function workerPool(workers: number, entry: URL): Pool {
     else next(thread);
   };
 
+  const runNow: Pool["run"] = async (spec, from, to, onProgress) => {
+    const job = ++jobs;
+    const waiting = runsOf(from, to);
+    const chunks: EnsembleChunk[] = [];
+    let done = 0;
+    const work = async (thread: Worker): Promise<void> => {
+      let first = true;
+      for (let next = waiting.shift(); next !== undefined; next = waiting.shift()) {
+        const task = first ? { job, spec, ...next } : { job, ...next };
+        const chunk = await ask<EnsembleChunk>(thread, task).catch((error: unknown) => {
+          waiting.length = 0;
+          throw error;
+        });
+        first = false;
+        chunks.push(chunk);
+        done += chunk.to - chunk.from;
+        onProgress?.(done);
+      }
+    };
+    await Promise.all(threads.map(work));
+    return joinChunks(chunks);
+  };
+  let before: Promise<unknown> = Promise.resolve();
+
   return {
     async judge(spec, candidate) {
       const thread = await nextIdle();
@@ -123,27 +147,11 @@ export function workerPool(workers: number, entry: URL): Pool {
         release(thread);
       }
     },
-    async run(spec, from, to, onProgress) {
-      const job = ++jobs;
-      const waiting = runsOf(from, to);
-      const chunks: EnsembleChunk[] = [];
-      let done = 0;
-      const work = async (thread: Worker): Promise<void> => {
-        let first = true;
-        for (let next = waiting.shift(); next !== undefined; next = waiting.shift()) {
-          const task = first ? { job, spec, ...next } : { job, ...next };
-          const chunk = await ask<EnsembleChunk>(thread, task).catch((error: unknown) => {
-            waiting.length = 0;
-            throw error;
-          });
-          first = false;
-          chunks.push(chunk);
-          done += chunk.to - chunk.from;
-          onProgress?.(done);
-        }
-      };
-      await Promise.all(threads.map(work));
-      return joinChunks(chunks);
+    run(spec, from, to, onProgress) {
+      // all threads fly one ensemble, then the next
+      const mine = before.then(() => runNow(spec, from, to, onProgress));
+      before = mine.catch(() => undefined);
+      return mine;
     },
     async close() {
       await Promise.all(threads.map((thread) => thread.terminate()));

@@ -41,6 +41,10 @@ const checks: Readonly<Record<CheckCode, CheckWords> & Record<string, CheckWords
     "the flyer's certification level",
     "this motor or rocket asks for a higher certification",
   ),
+  "charge-parts-joint": words(
+    "push of the motor's charge over what holds the joint shut",
+    "the charge does not part the joint, or with little to spare: it would not open",
+  ),
   "charge-in-well": words("ejection charge in the motor's well", "the charge is more than the motor's well holds"),
   "choice-below-least": words(
     "odds at your own setting",

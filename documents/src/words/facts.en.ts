@@ -20,6 +20,7 @@ const facts: Readonly<Record<FactName, FactWords> & Record<string, FactWords>> =
   certification: fact("the flyer's certification", "flyer: certification"),
   certifiedAverageThrust: fact("the certified average thrust", "motor: designation"),
   charge: fact("the mass of the ejection charge", "motor: delay.charge"),
+  chargeFactor: fact("the bay that the charge must part, or what holds it shut", "rocket: bay.diameter"),
   choice: fact("your own setting", "plan: choice"),
   clean: fact("the odds of a clean opening"),
   clearedDiameter: fact("the cleared ground", "field: clearedDiameter"),

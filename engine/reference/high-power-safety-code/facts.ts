@@ -14,6 +14,7 @@ export const passing: RuleFacts = {
   motorClass: "I",
   motorCertified: true,
   metalSponge: false,
+  chargeFactor: 3,
   charge: 0.001,
   wellHolds: 0.0014,
   certification: 1,

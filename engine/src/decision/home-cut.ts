@@ -36,16 +36,16 @@ export async function homeCutOf(
   options: OddsOptions,
 ): Promise<CutPlan | null> {
   const range = homeWeatherOf(inputs);
-  let longest = today;
-  for (const speed of range.wind)
-    for (const temperature of range.temperature) {
-      const judged = await judgeSettings(inputs, plans, {
-        ...options,
-        near: flight,
-        shift: shiftTo(inputs, speed, temperature),
-        draws: Math.min(cornerDraws, options.draws),
-      });
-      longest = Math.min(longest, choose(judged.settings, inputs.limits, "longer").index);
-    }
+  const winnerAt = async (speed: number, temperature: number): Promise<number> => {
+    const { settings } = await judgeSettings(inputs, plans, {
+      ...options,
+      near: flight,
+      shift: shiftTo(inputs, speed, temperature),
+      draws: Math.min(cornerDraws, options.draws),
+    });
+    return choose(settings, inputs.limits, "longer").index;
+  };
+  const corners = range.wind.flatMap((speed) => range.temperature.map((temperature) => winnerAt(speed, temperature)));
+  const longest = Math.min(today, ...(await Promise.all(corners)));
   return longest < today ? plans[longest]! : null;
 }

@@ -23,7 +23,7 @@ import { noOpenings, oddsOf, openingsOf } from "./summary.js";
 /**
  * Flies draws `from` … `to` − 1 of an ensemble, here or on workers; the figures must not depend on how it splits them.
  *
- * It rejects to call everything off: whoever asked then rejects with the same error.
+ * It may be called again before an earlier run has ended. It rejects to call everything off: whoever asked then rejects with the same error.
  *
  * @param onProgress told how many of them are done
  */

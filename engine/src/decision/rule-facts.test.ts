@@ -83,7 +83,10 @@ test("flightFacts() know the field by its outline, unless it is stated otherwise
     { east: 0, north: 200 },
   ];
   const shaped = factsOf({ fieldLimits: { boundary: { kind: "polygon", points: polygon } } });
-  expect(shaped.siteSmallest).toBeUndefined();
+  // a triangle is narrowest over its longest side: twice its area over that side
+  expect(shaped.siteSmallest).toBeCloseTo(26_000 / Math.hypot(50, 260), 9);
+  const dented = [...polygon, { east: 0, north: 0 }];
+  expect(factsOf({ fieldLimits: { boundary: { kind: "polygon", points: dented } } }).siteSmallest).toBeUndefined();
   expect(shaped.siteEdgeDistance).toBeGreaterThan(0);
 });
 

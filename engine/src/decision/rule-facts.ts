@@ -5,6 +5,7 @@ import { parseDesignation } from "../motor/designation.js";
 import { isHighPowerRocket } from "../motor/high-power.js";
 import { motorClass } from "../motor/motor-class.js";
 import type { MotorCharge } from "../packing/motor-charge.js";
+import { smallestWidth } from "../packing/zone-width.js";
 import type { RuleFacts } from "../rules/facts.js";
 import type { Decision, Setting, Stability } from "./decision.js";
 import { distanceToEdge, distanceToLines } from "./ground-distance.js";
@@ -81,7 +82,7 @@ function siteFacts({ fieldLimits, stated = {} }: DecisionInputs, top: number) {
     ceiling,
     highestAllowed: ceiling === null ? top : ceiling,
     tiltSector: fieldLimits.tiltSector ?? stated.tiltSector,
-    siteSmallest: stated.siteSmallest ?? (boundary?.kind === "circle" ? 2 * boundary.radius : undefined),
+    siteSmallest: stated.siteSmallest ?? (boundary === undefined ? undefined : (smallestWidth(boundary) ?? undefined)),
     siteEdgeDistance: boundary === undefined ? undefined : distanceToEdge(boundary),
     peopleDistance: stated.peopleDistance ?? (people === undefined ? undefined : distanceToLines(people)),
   };
@@ -191,6 +192,14 @@ export function landingFacts({ fieldLimits }: DecisionInputs, packing: Packing, 
     keepOffOpened: opens ? within(opened) : null,
     outsideUnopened: outside(unopened) ?? undefined,
     keepOffUnopened: within(unopened),
+    chargeFactor: chargeFactorOf(packing),
     landingEnergy: Math.max(...packing.landing.sections.map(({ energy }) => energy)),
   });
+}
+
+/** Push of the motor's charge over what holds the bay shut; null: no charge, or nothing holds it; undefined: not known. */
+function chargeFactorOf({ bay }: Packing): number | null | undefined {
+  if (bay === null) return undefined;
+  if (bay.motorCharge === null || bay.separation?.holding === 0) return null;
+  return bay.motorCharge.factor ?? undefined;
 }

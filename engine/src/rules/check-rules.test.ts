@@ -139,6 +139,7 @@ const numbers: readonly (readonly [id: string, fact: (value: number) => RuleFact
   ["total-impulse", (totalImpulse) => ({ totalImpulse }), "less"],
   ["model-total-impulse", (totalImpulse) => ({ ...passingModel, totalImpulse }), "less"],
   ["charge-in-well", (charge) => ({ charge }), "less"],
+  ["charge-parts-joint", (chargeFactor) => ({ chargeFactor }), "more"],
   ["landing-inside", (outsideOpened) => ({ outsideOpened }), "less"],
   ["landing-inside-unopened", (outsideUnopened) => ({ outsideUnopened }), "less"],
   ["keep-off-zones", (keepOffOpened) => ({ keepOffOpened }), "less"],

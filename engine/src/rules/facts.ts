@@ -40,6 +40,8 @@ export interface RuleFacts {
   readonly metalSponge?: boolean;
   /** Ejection charge that is to go into the motor's well [kg]; null: none. */
   readonly charge?: number | null;
+  /** Push of the motor's charge over what holds the bay shut; null: no charge, or nothing holds it. */
+  readonly chargeFactor?: number | null;
   /** The most that the well holds [kg]; null: the motor has no well. */
   readonly wellHolds?: number | null;
 

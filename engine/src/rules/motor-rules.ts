@@ -1,4 +1,5 @@
 import { certificationLevel } from "../motor/high-power.js";
+import { defaultSeparationMargin } from "../packing/separation.js";
 import { isMissing } from "./facts.js";
 import type { Rule } from "./rule.js";
 import { association, everySet, highPowerCode, modelCode, motorInstructions, ownDefault } from "./sources.js";
@@ -94,5 +95,15 @@ export const motorRules: readonly Rule[] = [
     sets: everySet,
     needs: ["charge", "wellHolds"],
     value: (facts) => facts.charge,
+  }),
+  comparing({
+    id: "charge-parts-joint",
+    unit: "",
+    sense: "least",
+    limits: { look: defaultSeparationMargin, stop: 1 },
+    basis: ownDefault,
+    sets: everySet,
+    needs: ["chargeFactor"],
+    value: (facts) => facts.chargeFactor,
   }),
 ];

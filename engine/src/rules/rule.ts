@@ -87,6 +87,7 @@ export type RuleTitle =
   | "ceiling"
   | "certification-level"
   | "charge-in-well"
+  | "charge-parts-joint"
   | "choice-below-least"
   | "choice-not-achievable"
   | "cleared-diameter"

@@ -216,6 +216,9 @@ const motor: readonly Row[] = [
   ["retention", highPower({ retention: "none" }), "stop"],
   ...aroundMost("charge-in-well", 0.0014, "stop", "pass", (charge) => highPower({ charge })),
   ["charge-in-well", highPower({ charge: null }), null],
+  ...aroundLeast("charge-parts-joint", 1, "stop", "look", (chargeFactor) => highPower({ chargeFactor })),
+  ...aroundLeast("charge-parts-joint", 1.5, "look", "pass", (chargeFactor) => highPower({ chargeFactor })),
+  ["charge-parts-joint", highPower({ chargeFactor: null }), null],
 ];
 
 const landing: readonly Row[] = [

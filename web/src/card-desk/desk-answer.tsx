@@ -21,7 +21,8 @@ import {
   unopenedSentences,
   upperFirst,
 } from "@delaywright/documents";
-import { type Told, useProgress } from "../compute/index.js";
+import { useSyncExternalStore } from "react";
+import { progressOf, type Told } from "../compute/index.js";
 import { More, OddsFigure, Section } from "../parts/index.js";
 import { Strip } from "../pictures/strip.js";
 import { badWords } from "../standing/outcome-words.js";
@@ -148,7 +149,8 @@ function flightSentences(data: DecisionData, units: UnitSystem): readonly string
 }
 
 function Settling({ path }: { readonly path: string }) {
-  const share = useProgress(path);
+  const { get, subscribe } = progressOf(path);
+  const share = useSyncExternalStore(subscribe, get);
   return (
     <p className="quiet desk-settling">{share === null ? "" : `${Math.round(100 * share)} % of the flights flown`}</p>
   );

@@ -1,4 +1,4 @@
-export { warmUp } from "./the-computer.js";
+export { progressOf, warmUp } from "./the-computer.js";
 export type {
   ElementFacts,
   LandingShares,
@@ -10,6 +10,5 @@ export type {
 } from "./told.js";
 export { useAsideAnswer } from "./use-aside.js";
 export { useBrief } from "./use-brief.js";
-export { usePlanAnswer } from "./use-plan-answer.js";
-export { useProgress } from "./use-progress.js";
+export { isSettling, usePlanAnswer } from "./use-plan-answer.js";
 export { useWindow } from "./use-window.js";

@@ -55,12 +55,19 @@ export interface Held {
 }
 
 /**
- * From the desk to a flyer: an ensemble once, then runs of its draws; a new ensemble drops the runs of older ones. Or a motor to
- * judge whole, by a number that rises; nobody waits for it any more once it, or a later one, is left.
+ * From the desk to a flyer: an ensemble once, then runs of its draws; a new ensemble drops what waits of older ones. Or a short
+ * ensemble to fly whole. Or a motor to judge whole, by a number that rises; nobody waits for it any more once it, or a later one, is left.
  */
 export type ToFlyer =
   | { readonly kind: "ensemble"; readonly ensemble: number; readonly spec: EnsembleSpec }
   | { readonly kind: "run"; readonly ensemble: number; readonly from: number; readonly to: number }
+  | {
+      readonly kind: "whole";
+      readonly whole: number;
+      readonly spec: EnsembleSpec;
+      readonly from: number;
+      readonly to: number;
+    }
   | {
       readonly kind: "motor";
       readonly number: number;
@@ -75,6 +82,12 @@ export interface Flown {
   readonly chunk: EnsembleChunk;
 }
 
+/** A short ensemble that was flown, by its number. */
+export interface FlownWhole {
+  readonly whole: number;
+  readonly chunk: EnsembleChunk;
+}
+
 /** A motor that was judged, by its number. */
 export interface JudgedByFlyer {
   readonly number: number;
@@ -82,7 +95,7 @@ export interface JudgedByFlyer {
 }
 
 /** From a flyer to the desk. */
-export type FromFlyer = Flown | JudgedByFlyer;
+export type FromFlyer = Flown | FlownWhole | JudgedByFlyer;
 
 /** First message to a worker: what it is. The desk gets the other ends of its flyers' ports. */
 export type Hired<Port> = (

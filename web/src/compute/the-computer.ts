@@ -1,4 +1,5 @@
 import { documentSource, keepBrief, readBrief } from "../store/index.js";
+import type { Watch } from "../store/watched.js";
 import { Aside } from "./aside.js";
 import { Computer } from "./computer.js";
 import { startCrew, version } from "./crew.js";
@@ -26,4 +27,14 @@ export function theComputer(): Computer {
 /** Starts the workers at once, so that they are ready when the first plan is opened. */
 export function warmUp(): void {
   theComputer().warmUp();
+}
+
+/**
+ * How far the draws of a plan's answer have come, apart from the answer: it changes many times a second.
+ *
+ * @param plan path of the plan's document
+ * @returns watches the share that is flown, 0…1; null where none are under way
+ */
+export function progressOf(plan: string): Watch<number | null> {
+  return theComputer().progress(plan);
 }

@@ -23,7 +23,7 @@ export interface PlanAnswer {
   readonly told: Told | null;
   /** `told` belongs to the documents as they are now. */
   readonly fresh: boolean;
-  /** Not all draws of the documents as they are now are flown; `useProgress` says how many. */
+  /** Not all draws of the documents as they are now are flown; `progressOf` says how many. */
   readonly settling: boolean;
   /** What went wrong with the computing, in words; it starts again by itself where it can. */
   readonly failure: string | null;

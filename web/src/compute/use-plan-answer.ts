@@ -11,3 +11,12 @@ export function usePlanAnswer(plan: string): PlanAnswer {
   const { get, subscribe } = theComputer().plan(plan);
   return useSyncExternalStore(subscribe, get);
 }
+
+/**
+ * Whether new odds are asked for at this very moment, whatever the page has drawn so far.
+ *
+ * @param plan path of the plan's document
+ */
+export function isSettling(plan: string): boolean {
+  return theComputer().plan(plan).get().settling;
+}

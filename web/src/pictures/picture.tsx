@@ -1,4 +1,4 @@
-import { type ReactNode, useId, useRef } from "react";
+import { memo, type ReactNode, type RefObject, useId, useRef } from "react";
 import { Button, Menu, MenuItem, MenuTrigger, Popover } from "react-aria-components";
 import { savePicture } from "./save-picture.js";
 import { type Room, useWidth } from "./use-width.js";
@@ -79,31 +79,38 @@ export function Picture(props: PictureProps): ReactNode {
       {(foot !== undefined || saves) && (
         <div className="picture-foot">
           {foot}
-          {saves && (
-            <MenuTrigger>
-              <Button className="picture-save" aria-label={`Save picture: ${title}`}>
-                Save
-              </Button>
-              <Popover className="picture-menu" placement="bottom end">
-                <Menu
-                  aria-label="Save picture as"
-                  onAction={(kind) => svg.current && savePicture(svg.current, name, kind === "png" ? "png" : "svg")}
-                >
-                  <MenuItem id="svg" className="picture-kind">
-                    SVG, to print
-                  </MenuItem>
-                  <MenuItem id="png" className="picture-kind">
-                    PNG, to send
-                  </MenuItem>
-                </Menu>
-              </Popover>
-            </MenuTrigger>
-          )}
+          {saves && <SaveMenu svg={svg} name={name} title={title} />}
         </div>
       )}
     </div>
   );
 }
+
+interface SaveMenuProps extends Pick<PictureProps, "name" | "title"> {
+  readonly svg: RefObject<SVGSVGElement | null>;
+}
+
+/** Stays as it is while the figures of its picture change. */
+const SaveMenu = memo(({ svg, name, title }: SaveMenuProps) => (
+  <MenuTrigger>
+    <Button className="picture-save" aria-label={`Save picture: ${title}`}>
+      Save
+    </Button>
+    <Popover className="picture-menu" placement="bottom end">
+      <Menu
+        aria-label="Save picture as"
+        onAction={(kind) => svg.current && savePicture(svg.current, name, kind === "png" ? "png" : "svg")}
+      >
+        <MenuItem id="svg" className="picture-kind">
+          SVG, to print
+        </MenuItem>
+        <MenuItem id="png" className="picture-kind">
+          PNG, to send
+        </MenuItem>
+      </Menu>
+    </Popover>
+  </MenuTrigger>
+));
 
 function HiddenTable({ title, table }: { title: string; table: PictureTable }): ReactNode {
   return (

@@ -5,7 +5,7 @@ import type { PlanAnswer } from "../compute/index.js";
 import { inventedDocuments, inventedSetting, inventedTold } from "../standing/invented.js";
 import { AnswerBar } from "./answer-bar.js";
 
-vi.mock("../compute/index.js", () => ({ useProgress: () => null }));
+vi.mock("../compute/index.js", () => ({ progressOf: () => ({ get: () => null, subscribe: () => () => undefined }) }));
 vi.mock("../store/index.js", () => ({ useListing: () => [] }));
 
 /** What the bar says, without its marks. */

@@ -8,12 +8,13 @@ import {
   type UnitSystem,
 } from "@delaywright/documents";
 import { Button } from "react-aria-components";
-import { type PlanAnswer, type Told, useProgress } from "../compute/index.js";
+import type { PlanAnswer, Told } from "../compute/index.js";
 import { OddsFigure, revealField } from "../parts/index.js";
 import { Strip } from "../pictures/strip.js";
 import { type NextAct, sectionOfIssue, wordOfField } from "../standing/next-act.js";
 import { badWords } from "../standing/outcome-words.js";
 import type { PlanDocuments } from "../standing/plan-documents.js";
+import { ProgressLine } from "../standing/progress-line.js";
 import { targetOf } from "../standing/target.js";
 import { ageWords, type WeatherAge } from "../standing/weather-age.js";
 import { useListing } from "../store/index.js";
@@ -45,7 +46,7 @@ export function AnswerBar(props: AnswerBarProps) {
           </Button>
         )}
       </div>
-      <Settling path={documents.plan.path} />
+      <ProgressLine path={documents.plan.path} />
     </section>
   );
 }
@@ -187,14 +188,4 @@ function Standing({ answer, age }: Pick<AnswerBarProps, "answer" | "documents" |
     );
   }
   return age?.stale === true ? <p className="plan-warn">The wind was read {ageWords(age)}.</p> : null;
-}
-
-/** The line that fills while draws are flown. */
-function Settling({ path }: { readonly path: string }) {
-  const share = useProgress(path);
-  return (
-    <div className="plan-settle" aria-hidden="true">
-      {share !== null && <span style={{ transform: `scaleX(${share.toFixed(2)})` }} />}
-    </div>
-  );
 }

@@ -16,9 +16,14 @@ import { PlanHeader } from "./plan-header.js";
 import { Rail } from "./rail.js";
 import { sectionStates } from "./section-state.js";
 import { Sections } from "./sections/sections.js";
+import { useCalm } from "./use-calm.js";
+import { useTold } from "./use-told.js";
 
 /** How often the age of a reading is looked at [ms]. */
 const LOOK_EVERY = 20_000;
+
+/** What is not in view is drawn once nothing has changed for so long [ms]. */
+const CALM = 300;
 
 /** A plan: one sheet that follows the day, the answer always in view. */
 export function PlanPage({ path }: { readonly path: string }) {
@@ -39,20 +44,24 @@ function PlanSheet({ path, documents }: { readonly path: string; readonly docume
   const prepStep = prep === null ? null : nextLine(prep, units);
   const next = useSame(nextAct({ documents, issues, told, age, prepStep }));
   const states = useSame(sectionStates({ documents, issues, told, age, next, units, prep }));
+  // while new odds are asked for there is nothing new to draw
+  const drawn = useTold(answer);
   const all = useMemo(
-    () => ({ documents, answer, age, next, states, units }),
-    [documents, answer, age, next, states, units],
+    () => ({ documents, answer: drawn, age, next, states, units }),
+    [documents, drawn, age, next, states, units],
   );
-  // the answer comes first, and typing is never held up: the sheet follows in pieces
+  // the answer comes first, and typing is never held up: the sheet follows in pieces, what is not in view last
   const sheet = useDeferredValue(all, null);
+  const calm = useCalm(all, CALM, { moves: settling, atOnce: told === null });
+  const resting = useDeferredValue(calm, null);
   return (
     <div className="plan" data-state={settling ? "settling" : "settled"}>
       <PlanHeader path={path} name={documents.plan.name} />
       <AnswerBar answer={answer} documents={documents} age={age} next={next} units={units} />
       <div className="plan-frame">
         <Rail states={states} />
-        <main className="plan-sheet" id="main" tabIndex={-1} aria-busy={settling || sheet !== all}>
-          {sheet !== null && <Sheet {...sheet} />}
+        <main className="plan-sheet" id="main" tabIndex={-1} aria-busy={settling || sheet !== all || resting !== all}>
+          {sheet !== null && resting !== null && <Sheet now={sheet} calm={resting} />}
         </main>
       </div>
       <FootBar states={states} next={next} path={path} />

@@ -10,9 +10,9 @@ import {
   type UnitSystem,
 } from "@delaywright/documents";
 import type { PrepBranch, PrepStepId } from "@delaywright/engine";
-import { useRef, useState } from "react";
+import { useId, useRef, useState } from "react";
 import { Button, Input, Label, TextField } from "react-aria-components";
-import { usePlanAnswer } from "../compute/index.js";
+import type { PlanAnswer } from "../compute/index.js";
 import { Fold, type FoldMark, printAlone } from "../parts/index.js";
 import { useNow } from "../standing/use-now.js";
 import { type Entry, useEntry, useSettings } from "../store/index.js";
@@ -27,12 +27,12 @@ import { useSigning } from "./use-signing.js";
 export interface PrepSectionProps {
   /** Of the plan. */
   readonly path: string;
+  readonly answer: PlanAnswer;
   readonly mark?: FoldMark;
 }
 
 /** The prep sheet of a plan: what is done in which order, signed step by step on a flight of its own. */
-export function PrepSection({ path, mark = "open" }: PrepSectionProps) {
-  const answer = usePlanAnswer(path);
+export function PrepSection({ path, answer, mark = "open" }: PrepSectionProps) {
   const plan = useEntry(path);
   const prep = usePrep(path, answer);
   const [{ units }] = useSettings();
@@ -67,6 +67,9 @@ function SignedSheet({ plan, prep, units }: SignedSheetProps) {
   const [asked, setAsked] = useState<Asked | null>(null);
   const { refusal, sign } = useSigning(prep, initials);
   const sheet = useRef<HTMLDivElement>(null);
+  // before a flight is begun the steps are there to be read, not signed
+  const [unfolded, setUnfolded] = useState(flight !== null);
+  const steps = useId();
   const { state } = data;
   const closed = flight === null ? "Begin a flight first." : waiting;
   return (
@@ -78,15 +81,24 @@ function SignedSheet({ plan, prep, units }: SignedSheetProps) {
           </Button>
         </p>
       )}
-      <TextField className="field prep-initials" value={initials} onChange={setInitials} autoComplete="off">
-        <Label>Your initials</Label>
-        <Input className="field-control" maxLength={6} />
-      </TextField>
+      {flight !== null && (
+        <TextField className="field prep-initials" value={initials} onChange={setInitials} autoComplete="off">
+          <Label>Your initials</Label>
+          <Input className="field-control" maxLength={6} />
+        </TextField>
+      )}
       {waiting !== null && <p className="sheet-line">{waiting}</p>}
       <p className="prep-refusal" role="status">
         {refusal}
       </p>
-      <div ref={sheet}>
+      {flight === null && (
+        <p className="sheet-line">
+          <Button className="act" aria-expanded={unfolded} aria-controls={steps} onPress={() => setUnfolded(!unfolded)}>
+            {unfolded ? "Fold the steps" : `Read all ${state.steps.length} steps`}
+          </Button>
+        </p>
+      )}
+      <div ref={sheet} id={steps} className={unfolded ? undefined : "prep-folded"}>
         <header className="print-only">
           <h2>Prep sheet: {plan.name}</h2>
           <p>

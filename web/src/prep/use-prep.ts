@@ -14,6 +14,9 @@ export interface Prep {
   readonly waiting: string | null;
 }
 
+/** Why nothing can be signed while new odds are flown. */
+export const planChanged = "The plan has changed: the sheet follows in a moment.";
+
 type Asked = Pick<PlanAnswer, "told" | "fresh" | "settling" | "issues">;
 
 /**
@@ -37,7 +40,7 @@ export function usePrep(path: string, answer: Asked): Prep | null {
 
 function waitingWords(current: boolean, { issues }: Asked): string | null {
   if (issues.length > 0) return "A field of the plan is wrong: nothing can be signed until it is mended.";
-  return current ? null : "The plan has changed: the sheet follows in a moment.";
+  return current ? null : planChanged;
 }
 
 /** The first step that can be signed, of a flight that was begun; null: there is none. */

@@ -1,8 +1,9 @@
 import { prepRefusalWords, type SignedFlight, type SigningInputs } from "@delaywright/documents";
 import { useState } from "react";
+import { isSettling } from "../compute/index.js";
 import { entryNow } from "../store/index.js";
 import { keepSigned } from "./flights.js";
-import type { Prep } from "./use-prep.js";
+import { type Prep, planChanged } from "./use-prep.js";
 
 /** Signs on a flight of a plan. */
 export interface Signing {
@@ -22,6 +23,8 @@ export function useSigning({ flight, data }: Prep, initials: string): Signing {
   const sign: Signing["sign"] = (how, reason = "") => {
     const raw = flight === null ? null : (entryNow(flight.path)?.raw ?? null);
     if (flight === null || raw === null) return;
+    // the sheet on the page may lag behind the plan by a moment
+    if (typeof raw["plan"] === "string" && isSettling(raw["plan"])) return setRefusal(planChanged);
     const signed = how({ flight: raw, facts: data.facts, by: initials, when: new Date().toISOString(), reason });
     setRefusal(signed.ok ? null : prepRefusalWords(signed.refusal));
     if (signed.ok) keepSigned(flight.path, signed.flight);

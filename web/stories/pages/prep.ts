@@ -13,7 +13,10 @@ export class PrepSheet {
   }
 
   static async of(plan: PlanPage): Promise<PrepSheet> {
-    return new PrepSheet(plan.page, await plan.section("Prep"));
+    const sheet = new PrepSheet(plan.page, await plan.section("Prep"));
+    const folded = sheet.section.getByRole("button", { name: /^Read all \d+ steps$/ });
+    if (await folded.isVisible()) await folded.click();
+    return sheet;
   }
 
   get steps(): Locator {

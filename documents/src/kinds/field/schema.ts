@@ -86,7 +86,7 @@ export const fieldSchema = z.strictObject({
   hours: text().optional().describe('When one may fly, best as "9:00 to 18:00"; left out: always.'),
   smallest: quantity("length", { above: "0 m", to: "100 km", example: "600 m" })
     .optional()
-    .describe("Its smallest dimension; left out: the diameter of a boundary that is a circle."),
+    .describe("Its smallest dimension; left out: that of its boundary, unless that is dented."),
   clearedDiameter: quantity("length", { from: "0 m", to: "1 km", example: "20 m" })
     .optional()
     .describe("Diameter of the ground about the pad that is cleared of what burns."),

@@ -9,9 +9,9 @@ function memoryOf(chunk: EnsembleChunk): ArrayBuffer[] {
 }
 
 /**
- * Flies runs of draws for the desk, and judges motors.
+ * Flies runs of draws and short ensembles for the desk, and judges motors.
  *
- * Both wait in a queue; runs are flown one a tick, and a motor's draws in short runs, so that a new ensemble is seen before the
+ * All wait in a queue; runs are flown one a tick, and a motor's draws in short runs, so that a new ensemble is seen before the
  * runs of the old one are flown, and a motor that nobody waits for any more is left at once.
  *
  * @param post where flown runs and judged motors go
@@ -40,6 +40,10 @@ export function flyer(post: Post<FromFlyer>, tick: () => Promise<void>): (messag
   const take = async (message: ToFlyer): Promise<void> => {
     if (message.kind === "ensemble") {
       current = { ensemble: message.ensemble, fly: prepareEnsemble(message.spec) };
+    } else if (message.kind === "whole") {
+      const { whole, spec, from, to } = message;
+      const chunk = prepareEnsemble(spec)(from, to);
+      post({ whole, chunk }, memoryOf(chunk));
     } else if (message.kind === "motor") {
       await judge(message);
     } else if (message.kind === "run" && message.ensemble === current?.ensemble) {

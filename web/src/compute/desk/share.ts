@@ -2,6 +2,7 @@ import { type EnsembleChunk, type EnsembleSpec, joinChunks, prepareEnsemble } fr
 import type { FromFlyer, ToFlyer } from "../protocol.js";
 import { Judges } from "./judges.js";
 import type { Task } from "./task.js";
+import { Wholes } from "./wholes.js";
 
 /** One flyer as the desk sees it. */
 export interface FlyerPort {
@@ -22,7 +23,7 @@ export interface ShareOptions {
 const RUN_TIME = 5;
 const SHORTEST_RUN = 16;
 const LONGEST_RUN = 192;
-/** Fewer draws are not worth a flyer's tables. */
+/** Fewer draws are not worth the tables of more than one. */
 const WORTH_SHARING = 128;
 /** Runs that wait at a flyer, so that it need not wait for the desk. */
 const AHEAD = 2;
@@ -36,6 +37,7 @@ interface Flying {
 export class Share {
   /** Those who judge motors: the same hands. */
   readonly judges: Judges;
+  private readonly wholes: Wholes;
   private readonly flyers: readonly FlyerPort[];
   private readonly options: ShareOptions;
   /** What is prepared here, and the number by which flyers know it. */
@@ -52,9 +54,11 @@ export class Share {
     this.options = options;
     this.known = flyers.map(() => 0);
     this.judges = new Judges(flyers, options.tick);
+    this.wholes = new Wholes(flyers);
     flyers.forEach((flyer, i) => {
       flyer.listen((message) => {
         if ("judged" in message) this.judges.hear(message);
+        else if ("whole" in message) this.wholes.hear(message);
         else if (this.flying?.ensemble === message.ensemble) this.flying.taken(message.chunk, i);
       });
     });
@@ -74,8 +78,13 @@ export class Share {
     onProgress?: (done: number) => void,
   ): Promise<EnsembleChunk> {
     task.check();
+    if (to - from < WORTH_SHARING && this.wholes.any) {
+      const chunk = await this.wholes.fly(task, spec, from, to);
+      onProgress?.(to);
+      return chunk;
+    }
     const chunks: EnsembleChunk[] = [];
-    const flyers = to - from < WORTH_SHARING ? [] : this.flyers;
+    const { flyers } = this;
     let next = from;
     let done = from;
     let wake: () => void = () => undefined;

@@ -8,6 +8,10 @@ import { WeatherWindow } from "../../pictures/weather-window.js";
 import { windDoubt } from "../../standing/wind-doubt.js";
 import { pictureState, type SectionProps } from "./section-props.js";
 
+/** Elements that hold the pictures on a wide page. */
+export const heightPlace = "delay-height";
+export const weatherPlace = "delay-weather";
+
 /** The flight: how high, when, and where it opens. */
 export function HeightPart(props: SectionProps) {
   const { answer, units } = props;
@@ -16,6 +20,7 @@ export function HeightPart(props: SectionProps) {
   if (told === null) return null;
   return (
     <Section
+      id={heightPlace}
       title={narrow ? "Height over time" : "Delay: height over time"}
       aside="bands hold 50 % and 90 % of flights"
       part
@@ -41,7 +46,7 @@ export function WeatherAndDrivers(props: SectionProps) {
   if (told === null) return null;
   const { data } = told;
   return (
-    <div className="sheet-wide">
+    <div className="sheet-wide" id={weatherPlace}>
       {data.settings.length > 0 && <Window {...props} />}
       {data.drivers.length > 0 && (
         <Section
