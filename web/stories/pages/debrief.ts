@@ -24,9 +24,13 @@ export class DebriefPart {
 
   /** Gives the app a log; waits until its columns are shown. */
   async choose(name: string, text: string): Promise<void> {
-    const chooser = this.page.waitForEvent("filechooser");
-    await this.section.getByRole("button", { name: "Choose the altimeter's log" }).click();
-    await (await chooser).setFiles({ name, mimeType: "text/csv", buffer: Buffer.from(text) });
+    const button = this.section.getByRole("button", { name: "Choose the altimeter's log" });
+    // pictures that still come in above may move the button from under the pointer
+    await expect(async () => {
+      const chooser = this.page.waitForEvent("filechooser", { timeout: 5000 });
+      const [given] = await Promise.all([chooser, button.click()]);
+      await given.setFiles({ name, mimeType: "text/csv", buffer: Buffer.from(text) });
+    }).toPass();
     await expect(this.section.getByRole("heading", { name: beginning(name) })).toBeVisible();
     await expect(this.shown).toHaveAttribute("aria-busy", "false");
   }
