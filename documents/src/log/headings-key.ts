@@ -16,7 +16,7 @@ export function headingsKey(headings: readonly string[]): string {
   return key.length <= LONGEST ? key : `${key.slice(0, LONGEST)}… ${checkSum(key)}`;
 }
 
-/** FNV-1a, 32 bit (G. Fowler, L. C. Noll, K.-P. Vo). */
+/** FNV-1a, 32 bit (memory). */
 function checkSum(text: string): string {
   let sum = 0x811c9dc5;
   for (let i = 0; i < text.length; i++) sum = Math.imul(sum ^ text.charCodeAt(i), 0x01000193);
