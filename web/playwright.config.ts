@@ -36,6 +36,7 @@ const left = {
     "card",
     "card-desk",
     "checks",
+    "debrief",
     "export",
     "faults-computing",
     "faults-keeping",

@@ -51,7 +51,7 @@ const result = {
   byFlightsLearned: Array.from({ length: flights }, (_, n) => offBy(right.filter(({ learned }) => learned === n))),
   reliability: reliability(right),
   wrongPrior: {
-    what: "drag believed three times better known than it is",
+    what: "drag and delay believed three times better known than they are",
     seasons: Math.ceil(seasons / 5),
     all: offBy(wrong),
     firstFlights: offBy(first(wrong)),

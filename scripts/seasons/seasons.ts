@@ -40,7 +40,7 @@ for (let i = 0; i < seasons; i++) {
   const base = plans[i % plans.length]!;
   // another rocket of the kind: its mass moves the coast against the settings that the tool can make
   const mass = base.rocket.mass * (0.85 + 0.4 * random.uniform());
-  const options = { flights, draws, believedDrag: believed * base.spread.dragScale };
+  const options = { flights, draws, believedDrag: believed * base.spread.dragScale, believedDelay: believed };
   const rocket = { ...base.rocket, mass };
   openings.push(...(await season({ ...base, rocket }, options, random, seed * 100_003 + i * 101)));
   if (i % 10 === 0) process.stderr.write(`${i} of ${seasons}\r`);

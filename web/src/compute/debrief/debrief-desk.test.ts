@@ -16,13 +16,13 @@ class Room {
   readonly said: FromDebrief[] = [];
   private job = 0;
   private readonly desk: DebriefDesk;
-  private heard: () => void = () => undefined;
+  private listening: (() => void)[] = [];
 
   constructor(draws: readonly number[]) {
     this.desk = new DebriefDesk({
       post: (message) => {
         this.said.push(message);
-        this.heard();
+        for (const heard of this.listening.splice(0)) heard();
       },
       tick: () => new Promise((resolve) => setImmediate(resolve)),
       draws,
@@ -36,7 +36,7 @@ class Room {
     const own = () => this.said.filter((each) => each.job === job);
     const over = () => own().some((each) => each.kind !== "told" || each.told.settled);
     this.desk.take({ ...message, job } as ToDebrief);
-    while (!over()) await new Promise<void>((resolve) => (this.heard = resolve));
+    while (!over()) await new Promise<void>((resolve) => this.listening.push(resolve));
     return own();
   }
 }
