@@ -59,7 +59,7 @@ const result = {
     reliability: reliability(wrong),
   },
 };
-const text = JSON.stringify(result, null, 1);
+const text = JSON.stringify(result, null, 2);
 console.log(text);
 if (process.argv.length === 2) writeFileSync("scripts/seasons/result.json", `${text}\n`);
 const { clean, openings } = result.aboutNinety;
