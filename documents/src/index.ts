@@ -62,11 +62,11 @@ export type { DeskAssumption, DeskEntry, DeskField, DeskFields } from "./card/de
 export { type CodePath, codePath } from "./card/qr-path.js";
 export { type Checked, checkLoaded } from "./check.js";
 export { type CsvThrust, type ReadThrust, readThrust } from "./csv/thrust.js";
-export { type Debriefed, debrief } from "./debrief/debrief.js";
+export { type Debriefed, debrief, type PreparedDebrief, prepareDebrief } from "./debrief/debrief.js";
 export type { DebriefInputs, DebriefRecord } from "./debrief/debrief-inputs.js";
 export { debriefedFlight, flightOfPlan, type RecordNamed } from "./debrief/flight-document.js";
 export { flownParts } from "./debrief/flown-parts.js";
-export { movedBefore } from "./debrief/moved-before.js";
+export type { OpenedFlight } from "./debrief/open-flown.js";
 export {
   eventHints,
   flightNumber,
@@ -180,6 +180,7 @@ export {
 } from "./load-plan.js";
 export { headingsKey } from "./log/headings-key.js";
 export { LARGEST_LOG } from "./log/log-bytes.js";
+export { logQuantities, movingQuantities } from "./log/log-quantities.js";
 export type {
   LogColumn,
   LogColumnReason,
@@ -197,7 +198,7 @@ export type {
 } from "./log/log-types.js";
 export { type MeasuredQuantity, unitChoices as logUnitChoices } from "./log/log-units.js";
 export { logPreview, readLog } from "./log/read-log.js";
-export { logQuantities } from "./log/resolve-mapping.js";
+export { columnName } from "./log/resolve-mapping.js";
 export { type Migrated, migrate, type Raw, type VersionChain } from "./migrate.js";
 export { otherRocket } from "./other-rocket.js";
 export { type Doubt, documentDoubts, nodeDoubts, planDoubts } from "./plausible.js";

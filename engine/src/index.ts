@@ -151,6 +151,7 @@ export {
 } from "./flight/options.js";
 export type { FlightEnd, FlightResult, Peaks } from "./flight/result.js";
 export type { Kinematics, Leg, Phase } from "./flight/trajectory.js";
+export { withScales } from "./flight/with-scales.js";
 export { InputError, type Issue } from "./issues.js";
 export type { AppliedLearning } from "./learning/applied-learning.js";
 export {

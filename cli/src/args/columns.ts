@@ -1,21 +1,8 @@
-import type { LogMapping } from "@delaywright/documents";
+import { type LogMapping, type LogQuantity, logQuantities } from "@delaywright/documents";
 import { UsageError } from "./usage.js";
 
-const quantities = [
-  "time",
-  "height",
-  "altitude",
-  "pressure",
-  "speed",
-  "acceleration",
-  "temperature",
-  "battery",
-  "marks",
-] as const;
-type Quantity = (typeof quantities)[number];
-
 /** What was said of columns: `null` where no column holds it. */
-export type GivenColumns = { readonly [Key in Quantity]?: LogMapping[Key] | null };
+export type GivenColumns = { readonly [Key in LogQuantity]?: LogMapping[Key] | null };
 
 /**
  * What columns hold, as typed: `height=3:ft`, `pressure=Baro (hPa):hPa`, `speed=none`, `acceleration=-4:g` where forward
@@ -27,14 +14,14 @@ export function columnsOf(texts: readonly string[]): GivenColumns {
   const columns: Record<string, unknown> = {};
   for (const text of texts) {
     const parts = /^\s*([a-z]+)\s*=\s*(.+?)\s*$/i.exec(text);
-    const quantity = quantities.find((each) => each === parts?.[1]?.toLowerCase());
+    const quantity = logQuantities.find((each) => each === parts?.[1]?.toLowerCase());
     if (parts?.[2] === undefined || quantity === undefined) throw wrong(text);
     columns[quantity] = parts[2] === "none" ? null : columnOf(quantity, parts[2], text);
   }
   return columns as GivenColumns;
 }
 
-function columnOf(quantity: Quantity, text: string, whole: string): object {
+function columnOf(quantity: LogQuantity, text: string, whole: string): object {
   const colon = text.lastIndexOf(":");
   const [name, unit] = colon < 0 ? [text, ""] : [text.slice(0, colon).trim(), text.slice(colon + 1).trim()];
   const number = /^(-?)(\d{1,3})$/.exec(name);
@@ -49,6 +36,6 @@ function columnOf(quantity: Quantity, text: string, whole: string): object {
 
 function wrong(text: string): UsageError {
   return new UsageError(
-    `--column: ${JSON.stringify(text)} found; what a column holds, its number or heading, and a unit are accepted, for example --column height=3:ft (one of ${quantities.join(", ")}; none where no column holds it)`,
+    `--column: ${JSON.stringify(text)} found; what a column holds, its number or heading, and a unit are accepted, for example --column height=3:ft (one of ${logQuantities.join(", ")}; none where no column holds it)`,
   );
 }

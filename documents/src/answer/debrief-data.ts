@@ -221,7 +221,12 @@ export interface FindingsData {
 /** Curves for a picture: time from lift-off [s], height above the pad [m]. */
 export interface DebriefCurves {
   readonly flown: { readonly time: readonly number[]; readonly height: readonly number[] };
-  readonly predicted: { readonly time: readonly number[]; readonly height: readonly number[] };
+  /** With the vertical speed [m/s]. */
+  readonly predicted: {
+    readonly time: readonly number[];
+    readonly height: readonly number[];
+    readonly speed: readonly number[];
+  };
   /** Flown less predicted. */
   readonly residual: { readonly time: readonly number[]; readonly height: readonly number[] };
 }

@@ -20,15 +20,17 @@ export function flownCurve({ time, height }: FlightRecord, { liftOff, landing }:
 /** The flight as predicted, opened where it should open; times from lift-off. */
 export function plannedCurve(flight: FlightResult, { opens, opened }: PlannedOpening): DebriefCurves["predicted"] {
   const { liftOff, landing } = flight.events;
-  if (liftOff === null || landing === null) return { time: [], height: [] };
+  if (liftOff === null || landing === null) return { time: [], height: [], speed: [] };
   const up = evenly(liftOff.time, opens ?? landing.time);
   const down = opened === null || opens === null ? [] : evenly(opens, opened.landing?.time ?? opens).slice(1);
+  const motions = [
+    ...up.map((time) => flight.at(time)),
+    ...down.flatMap((time) => (opened === null ? [] : [opened.at(time)])),
+  ];
   return {
     time: [...up, ...down].map((time) => time - liftOff.time),
-    height: [
-      ...up.map((time) => flight.at(time).position[2]),
-      ...down.map((time) => opened?.at(time).position[2] ?? 0),
-    ],
+    height: motions.map(({ position }) => position[2]),
+    speed: motions.map(({ velocity }) => velocity[2]),
   };
 }
 

@@ -18,8 +18,8 @@ import { assembled } from "./assembled.js";
 import type { DebriefInputs } from "./debrief-inputs.js";
 import type { WrittenFindings } from "./findings.js";
 import { type Flown, type FlownAgainst, flownByFindings, flownByRecord } from "./flown.js";
-import { movedBefore } from "./moved-before.js";
-import { type OpenedRecord, openRecord } from "./open-record.js";
+import { type OpenedFlight, openFlown } from "./open-flown.js";
+import type { OpenedRecord } from "./open-record.js";
 import { asPast } from "./own-flight.js";
 import { pastOdds } from "./past-odds.js";
 import { asForetold, predictedAt, writtenForecast } from "./predicted.js";
@@ -57,14 +57,59 @@ export type Debriefed =
  * if (debriefed.ok) debriefed.data.learned.after.drag.factor; // 1.07
  */
 export async function debrief(given: DebriefInputs, options: DecideOptions = {}): Promise<Debriefed> {
+  const prepared = prepareDebrief(given);
+  return prepared.ok ? prepared.debrief(options) : prepared;
+}
+
+/** A flight whose record is open: it can be debriefed with few draws, then with all. */
+export interface PreparedDebrief {
+  /** Null without a record. */
+  readonly opened: OpenedFlight | null;
+  readonly debrief: (options?: DecideOptions) => Promise<Debriefed>;
+}
+
+/**
+ * Opens the record of a flight, once; see `debrief`. What a debrief does not owe to its draws is worked out once, too.
+ *
+ * @example
+ * const prepared = prepareDebrief(given);
+ * if (prepared.ok) for (const draws of [400, 10_000]) show(await prepared.debrief({ draws }));
+ */
+export function prepareDebrief(
+  given: DebriefInputs,
+): ({ readonly ok: true } & PreparedDebrief) | { readonly ok: false; readonly issues: readonly Issue[] } {
   const made = planToEngine(given.flown);
   const next = (given.next ?? given.flown) === given.flown ? made : planToEngine(given.next ?? given.flown);
   if (!made.ok || !next.ok) return { ok: false, issues: [made, next].flatMap((each) => (each.ok ? [] : each.issues)) };
   const inputs = withoutLearned(made.inputs);
-  const opened = openedOf(given, inputs);
+  const opened = given.record === undefined ? null : openFlown(given.record, given.flight.findings, inputs);
   if (opened !== null && !opened.ok)
     return { ok: false, issues: placedIn(given.record?.file ?? given.file, opened.faults) };
+  const seen = seenOnce((against) => flownBy(given, opened, against));
+  return {
+    ok: true,
+    opened,
+    debrief: (options = {}) => debriefed({ given, made, next, inputs, opened, seen }, options),
+  };
+}
 
+/** A plan made ready for the engine. */
+type Made = Extract<ReturnType<typeof planToEngine>, { ok: true }>;
+
+interface Opened {
+  readonly given: DebriefInputs;
+  readonly made: Made;
+  readonly next: Made;
+  /** Of the plan as flown, nothing learned. */
+  readonly inputs: DecisionInputs;
+  readonly opened: OpenedFlight | null;
+  readonly seen: (against: FlownAgainst) => Flown;
+}
+
+async function debriefed(
+  { given, made, next, inputs, opened, seen }: Opened,
+  options: DecideOptions,
+): Promise<Debriefed> {
   const odds = (of: DecisionInputs): Promise<Decision> => decide(of, options);
   const { model = defaultDecideOptions.model } = options;
   const { findings: written = {}, forecast } = given.flight;
@@ -75,8 +120,7 @@ export async function debrief(given: DebriefInputs, options: DecideOptions = {})
   const predicted = asForetold(foretold, keeps ? forecast : undefined);
 
   const flight = fly(made.inputs, { model });
-  const against = { inputs, flight, model, set: set.from === "suggested" ? null : set.set };
-  const flown = flownBy(given, opened, against);
+  const flown = seen({ inputs, flight, model, set: set.from === "suggested" ? null : set.set });
 
   const findings = { ...writtenFindings(flown.findings) };
   const foretoldNow = keeps ? forecast : writtenForecast(predicted);
@@ -117,13 +161,14 @@ export async function debrief(given: DebriefInputs, options: DecideOptions = {})
   };
 }
 
-/** The flight in the record, with the events that the flyer moves now, or had moved before. */
-function openedOf({ record, flight }: DebriefInputs, inputs: DecisionInputs) {
-  if (record === undefined) return null;
-  const opened = openRecord(record.samples, inputs, record);
-  if (!opened.ok || record.moved !== undefined || flight.findings === undefined) return opened;
-  const moved = movedBefore(flight.findings, opened.found);
-  return Object.keys(moved).length === 0 ? opened : openRecord(record.samples, inputs, { ...record, moved });
+/** The same is not seen again: climbs are not fitted anew for more draws. */
+function seenOnce(see: (against: FlownAgainst) => Flown): (against: FlownAgainst) => Flown {
+  let last: { readonly key: string; readonly flown: Flown } | null = null;
+  return (against) => {
+    const key = `${against.model} ${against.set}`;
+    if (last?.key !== key) last = { key, flown: see(against) };
+    return last.flown;
+  };
 }
 
 /** Another delay is said now than was written: what was foretold was foretold of that one. */

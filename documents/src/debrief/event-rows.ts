@@ -8,20 +8,6 @@ import {
 import type { DebriefCurves, DebriefEvent } from "../answer/debrief-data.js";
 import type { FoundFinding } from "./findings.js";
 
-/** Stands for the record of a flight that has none left: events alone are compared. */
-const noRecord: FlightRecord = {
-  time: new Float64Array(),
-  height: new Float64Array(),
-  speed: new Float64Array(),
-  acceleration: null,
-  heightError: 0,
-  accelerationError: null,
-  rate: 1,
-  flaws: [],
-  zero: 0,
-  marks: [],
-};
-
 /** Every event beside its prediction, and what is left between the heights; times from lift-off. */
 export function eventRows(
   flight: FlightResult,
@@ -29,7 +15,7 @@ export function eventRows(
   written: readonly FoundFinding[],
   opening: PredictedOpening,
 ): { readonly events: readonly DebriefEvent[]; readonly residual: DebriefCurves["residual"] } {
-  const against = againstFlight(flight, record ?? noRecord, events, opening);
+  const against = againstFlight(flight, record, events, opening);
   const zero = events.liftOff?.time ?? 0;
   const rows = against.events.map((row): DebriefEvent => {
     const found = written.find(({ name }) => name === row.name);

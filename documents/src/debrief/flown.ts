@@ -13,6 +13,7 @@ import {
   flownOutcome,
   fly,
   type TurningModel,
+  withScales,
 } from "@delaywright/engine";
 import type { FlownOutcome } from "../answer/debrief-data.js";
 import { eventFindings, type Findings } from "./findings.js";
@@ -129,12 +130,5 @@ function completed(
 
 /** The plan with drag and impulse as the climb tells them. */
 function asFitted(inputs: DecisionInputs, climb: ClimbFit | null): DecisionInputs {
-  if (climb === null) return inputs;
-  const { rocket, motor } = inputs;
-  const impulse = Math.exp(climb.lnImpulse);
-  return {
-    ...inputs,
-    rocket: { ...rocket, drag: { ...rocket.drag, scale: rocket.drag.scale * Math.exp(climb.lnDrag) } },
-    motor: { ...motor, thrust: { ...motor.thrust, thrusts: motor.thrust.thrusts.map((thrust) => thrust * impulse) } },
-  };
+  return climb === null ? inputs : withScales(inputs, climb.lnDrag, climb.lnImpulse);
 }

@@ -4,13 +4,14 @@ import { chooseUnits } from "./choose-units.js";
 import { firstRows } from "./first-rows.js";
 import { headingsKey } from "./headings-key.js";
 import { logColumns } from "./log-columns.js";
+import { logQuantities } from "./log-quantities.js";
 import { type LogTable, openLog } from "./log-table.js";
 import type { LogDoubt, LogMapping, LogPreview, ReadLog } from "./log-types.js";
 import { matchColumns } from "./match-columns.js";
 import { type Choice, columnDoubt } from "./match-headings.js";
 import { type RawColumns, readColumns } from "./read-columns.js";
 import { recordDoubts, recordFaults } from "./record-faults.js";
-import { columnName, type GivenUnits, logQuantities, resolveMapping } from "./resolve-mapping.js";
+import { columnName, type GivenUnits, resolveMapping } from "./resolve-mapping.js";
 import { toSamples } from "./to-samples.js";
 import type { ChosenUnits } from "./unit-context.js";
 

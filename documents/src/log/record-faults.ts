@@ -1,4 +1,5 @@
 import type { Fault } from "../issue.js";
+import { movingQuantities } from "./log-quantities.js";
 import type { LogDoubt } from "./log-types.js";
 import { type Choice, columnDoubt } from "./match-headings.js";
 import type { RawColumns, Tally } from "./read-columns.js";
@@ -26,9 +27,8 @@ export function recordFaults(
       "a column of the time, which rises",
       '{ "column": "Time (s)", "unit": "s" }',
     );
-  const movable = ["height", "altitude", "pressure", "acceleration"] as const;
-  const moving = movable.filter((each) => choice.has(each));
-  if (moving.length === 0 && !movable.some((each) => blamed.has(each)))
+  const moving = movingQuantities.filter((each) => choice.has(each));
+  if (moving.length === 0 && !movingQuantities.some((each) => blamed.has(each)))
     report(
       "columns.height",
       "nothing-of-flight",

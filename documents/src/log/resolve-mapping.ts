@@ -1,20 +1,8 @@
 import { type Fault, show } from "../issue.js";
-import type { LogMapping, LogQuantity } from "./log-types.js";
+import { logQuantities } from "./log-quantities.js";
+import type { LogMapping } from "./log-types.js";
 import { CLOCK_UNIT, findLogUnit, type MeasuredQuantity, unitChoices } from "./log-units.js";
 import type { Choice } from "./match-headings.js";
-
-/** Every quantity that a mapping names, in the order in which they are told. */
-export const logQuantities: readonly LogQuantity[] = Object.freeze([
-  "time",
-  "height",
-  "altitude",
-  "pressure",
-  "speed",
-  "acceleration",
-  "temperature",
-  "battery",
-  "marks",
-]);
 
 /** Units as a mapping states them. */
 export type GivenUnits = ReadonlyMap<MeasuredQuantity, string>;

@@ -121,13 +121,14 @@ function meaningOf(name: EventName, row: Omit<EventDifference, "name" | "meaning
  * Both clocks are laid together at lift-off. Without a lift-off in the record its own zero stands for it.
  *
  * @param flight as planned, or with what was learned
+ * @param record null: its events are all that is left of it
  * @param opening how it was to be opened; left out: not at all, and nothing is said of openings
  * @example
  * againstFlight(flight, record, events).events.find(({ name }) => name === "apogee")?.meaning; // "top-lower"
  */
 export function againstFlight(
   flight: FlightResult,
-  record: FlightRecord,
+  record: FlightRecord | null,
   events: FoundEvents,
   opening?: PredictedOpening,
 ): AgainstFlight {
@@ -149,8 +150,10 @@ export function againstFlight(
     };
     return { name, ...row, meaning: meaningOf(name, row, opening?.byDelay ?? true) };
   });
-  return { events: rows, residual: residualOf(flight, record, events, shift) };
+  return { events: rows, residual: record === null ? noResidual() : residualOf(flight, record, events, shift) };
 }
+
+const noResidual = (): AgainstFlight["residual"] => ({ time: new Float64Array(), height: new Float64Array() });
 
 function residualOf(flight: FlightResult, record: FlightRecord, events: FoundEvents, shift: number) {
   const from = (flight.events.liftOff?.time ?? 0) + shift;
@@ -161,7 +164,7 @@ function residualOf(flight: FlightResult, record: FlightRecord, events: FoundEve
   );
   const first = firstAtLeast(record.time, from);
   const time = record.time.slice(first, Math.max(first, firstAtLeast(record.time, to)));
-  if (flight.legs.length === 0 || time.length === 0) return { time: new Float64Array(), height: new Float64Array() };
+  if (flight.legs.length === 0 || time.length === 0) return noResidual();
   const height = time.map((t, i) => record.height[first + i]! - flight.at(t - shift).position[2]);
   const { x, y } = thinned(time, height, from, to, mostResiduals);
   return { time: x, height: y };

@@ -1,3 +1,4 @@
+import { withScales } from "../flight/with-scales.js";
 import { varies } from "../spread/drawn-values.js";
 import type { Spread } from "../spread/spread.js";
 import type { TaughtPlan } from "./applied-learning.js";
@@ -15,11 +16,8 @@ import type { Learned } from "./learned.js";
 export function withLearned<Plan extends TaughtPlan>(inputs: Plan, learned: Learned): Plan {
   const plain = withoutLearned(inputs);
   const { rocket, motor, spread } = plain;
-  const factor = Math.exp(learned.impulse.mean);
   return {
-    ...plain,
-    rocket: { ...rocket, drag: { ...rocket.drag, scale: rocket.drag.scale * Math.exp(learned.drag.mean) } },
-    motor: { ...motor, thrust: { ...motor.thrust, thrusts: motor.thrust.thrusts.map((thrust) => thrust * factor) } },
+    ...withScales(plain, learned.drag.mean, learned.impulse.mean),
     spread: varies(spread)
       ? {
           ...spread,

@@ -5,13 +5,14 @@ import {
   type LogQuantity,
   logColumnWhy,
   logDoubtSentence,
+  logQuantities,
   logQuantityWords,
   logUnitChoices,
   upperFirst,
 } from "@delaywright/documents";
 import { Checkbox } from "react-aria-components";
 import { Choice } from "./choice.js";
-import { logQuantities, withColumn, withReversed, withUnit } from "./mapping.js";
+import { withColumn, withReversed, withUnit } from "./mapping.js";
 
 export interface LogPreviewTableProps {
   readonly preview: LogPreview;

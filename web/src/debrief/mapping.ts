@@ -1,26 +1,12 @@
-import type { LogMapping, LogPreview, LogQuantity } from "@delaywright/documents";
-
-/** What a column may hold, in the order in which it is offered. */
-export const logQuantities: readonly LogQuantity[] = [
-  "time",
-  "height",
-  "altitude",
-  "pressure",
-  "speed",
-  "acceleration",
-  "temperature",
-  "battery",
-  "marks",
-];
+import {
+  columnName,
+  type LogMapping,
+  type LogPreview,
+  type LogQuantity,
+  movingQuantities,
+} from "@delaywright/documents";
 
 type Preview = Pick<LogPreview, "columns" | "mapping">;
-
-/** By what a mapping names a column: its heading where that tells it from the others, else its number from 1. */
-function nameOf(columns: Preview["columns"], index: number): string | number {
-  const heading = columns[index]?.heading.trim() ?? "";
-  const alone = columns.filter((column) => column.heading.trim() === heading).length === 1;
-  return heading !== "" && alone ? heading : index + 1;
-}
 
 /**
  * A mapping with a column taken for something else.
@@ -30,8 +16,9 @@ function nameOf(columns: Preview["columns"], index: number): string | number {
  */
 export function withColumn({ columns, mapping }: Preview, index: number, quantity: LogQuantity | null): LogMapping {
   const before = columns[index]?.guess ?? null;
+  const headings = columns.map(({ heading }) => heading);
   const others = Object.entries(mapping).filter(([key]) => key !== before && key !== quantity);
-  const own = quantity === null ? [] : [[quantity, { column: nameOf(columns, index) }]];
+  const own = quantity === null ? [] : [[quantity, { column: columnName(index, headings) }]];
   return Object.fromEntries([...others, ...own]) as LogMapping;
 }
 
@@ -51,6 +38,5 @@ export function withReversed(mapping: LogMapping, reversed: boolean): LogMapping
 
 /** Whether a flight can be found with a mapping: its time, and something that moves with height. */
 export function isEnough(mapping: LogMapping): boolean {
-  const tells = ["height", "altitude", "pressure", "acceleration"] as const;
-  return mapping.time !== undefined && tells.some((quantity) => mapping[quantity] !== undefined);
+  return mapping.time !== undefined && movingQuantities.some((quantity) => mapping[quantity] !== undefined);
 }

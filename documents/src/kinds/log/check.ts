@@ -1,16 +1,6 @@
-import { findLogUnit, type MeasuredQuantity, unitChoices } from "../../log/log-units.js";
+import { logQuantities, movingQuantities } from "../../log/log-quantities.js";
+import { findLogUnit, unitChoices } from "../../log/log-units.js";
 import type { RawView } from "../raw.js";
-
-const measured: readonly MeasuredQuantity[] = [
-  "time",
-  "height",
-  "altitude",
-  "pressure",
-  "speed",
-  "acceleration",
-  "temperature",
-  "battery",
-];
 
 /** A log needs its time and something that moves with height, each from a column of its own, in units that are known. */
 export function checkLog(log: RawView): void {
@@ -18,12 +8,13 @@ export function checkLog(log: RawView): void {
   if (!columns.isObject) return;
   if (!columns.has("time"))
     columns.at("time").report("missing", "the column of the time", '{ "column": "Time (s)", "unit": "s" }');
-  if (!["height", "altitude", "pressure", "acceleration"].some((key) => columns.has(key))) {
+  if (!movingQuantities.some((key) => columns.has(key))) {
     columns
       .at("height")
       .report("missing", "height, altitude, pressure or acceleration", '{ "column": "Height (m)", "unit": "m" }');
   }
-  for (const quantity of measured) {
+  for (const quantity of logQuantities) {
+    if (quantity === "marks") continue;
     const unit = columns.at(quantity).at("unit");
     if (unit.text === undefined || findLogUnit(unit.text, quantity) !== undefined) continue;
     const choices = unitChoices(quantity);

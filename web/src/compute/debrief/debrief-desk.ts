@@ -1,6 +1,4 @@
 import {
-  type Debriefed,
-  debrief,
   type FlightDocument,
   flightOfPlan,
   flownParts,
@@ -11,22 +9,21 @@ import {
   loadAny,
   loadPlan,
   memoryFiles,
-  movedBefore,
-  openRecord,
+  type OpenedFlight,
   type PastFlight,
   type PlanParts,
   pastFlightOf,
   pastOdds,
-  planToEngine,
+  prepareDebrief,
   type Raw,
   type ReadLog,
   readLog,
 } from "@delaywright/documents";
-import { calibration, type FlightRecord, flightsIn, withoutLearned } from "@delaywright/engine";
+import { calibration, type FlightRecord, flightsIn } from "@delaywright/engine";
 import { shortRuns } from "../desk/short-runs.js";
 import { Dropped, Task } from "../desk/task.js";
-import { linesOf, rangesOf, slopeOf, wholeOf } from "./plot-lines.js";
-import type { DebriefAsk, DebriefTold, FromDebrief, Moved, ToDebrief } from "./protocol.js";
+import { linesOf, predictedSpeedOf, rangesOf, wholeOf } from "./plot-lines.js";
+import type { DebriefAsk, DebriefTold, FromDebrief, ToDebrief } from "./protocol.js";
 
 /** Points of a plot that is told with a debrief, before anybody zooms. */
 const FIRST_POINTS = 1600;
@@ -123,65 +120,48 @@ export class DebriefDesk {
     if (loaded.root === undefined || flight === undefined) return wrong(loaded.issues);
     const flown = flownParts(loaded.root) ?? plan.parts;
     const past = await pastOf(ask.documents, ask.flight, pause);
-    const opened = this.opened(ask, flown, flight);
-    if (opened !== null && !opened.ok) return wrong(opened.issues);
+    const record = this.record(ask);
+    if (record !== null && !record.ok) return wrong(record.issues);
     const given = { flown, next: plan.parts, flight, file: ask.flight, past };
+    const prepared = prepareDebrief(record === null ? given : { ...given, record });
+    if (!prepared.ok) return wrong(prepared.issues);
+    const plot = prepared.opened === null ? null : this.plotted(prepared.opened);
     for (const [i, draws] of this.options.draws.entries()) {
-      const debriefed = await debrief(opened === null ? given : { ...given, record: opened.asked }, {
-        draws,
-        run: shortRuns(pause),
-      });
+      const debriefed = await prepared.debrief({ draws, run: shortRuns(pause) });
       await pause();
       if (!debriefed.ok) return wrong(debriefed.issues);
-      const told = {
-        ...this.told(debriefed, opened),
-        learned: learnedToDocument(debriefed.data.learned.learned, learnedNames(plan.parts)),
-        plan: asFlown(flight.name, flown),
-      };
+      const { data, findings, forecast } = debriefed;
+      const learned = learnedToDocument(data.learned.learned, learnedNames(plan.parts));
+      const told = { data, findings, forecast, plot: plot?.(data) ?? null, learned, plan: asFlown(flight.name, flown) };
       this.options.post({ kind: "told", job, told: { ...told, settled: i === this.options.draws.length - 1 } });
     }
     return null;
   }
 
-  /** The flight of the record that is asked for, its events as found and as moved; null without a record. */
-  private opened({ record }: DebriefAsk, flown: PlanParts, { findings }: FlightDocument) {
+  /** The samples that are asked for, as the mapping has them; null where none are. */
+  private record({ record }: DebriefAsk) {
     if (record === null) return null;
-    const { file, mapping, number } = record;
-    const wrong = (faults: readonly Omit<Issue, "file">[]) =>
-      ({ ok: false, issues: faults.map((fault) => ({ file, ...fault })) }) as const;
+    const { file, mapping, number, moved } = record;
     const log = this.log(mapping);
-    if (!log.ok) return wrong(log.faults);
-    const made = planToEngine(flown);
-    if (!made.ok) return { ok: false, issues: made.issues } as const;
-    const inputs = withoutLearned(made.inputs);
-    const asked = { file, samples: log.samples, ...(number === undefined ? {} : { number }) };
-    const found = openRecord(log.samples, inputs, asked);
-    if (!found.ok) return wrong(found.faults);
-    const moved = record.moved ?? (findings === undefined ? {} : movedBefore(findings, found.found));
-    const after = Object.keys(moved).length === 0 ? found : openRecord(log.samples, inputs, { ...asked, moved });
-    if (!after.ok) return wrong(after.faults);
-    const zero = after.events.liftOff?.time ?? 0;
-    this.shown = { record: after.record, zero };
-    return { ok: true, asked: { ...asked, moved }, moved, zero, record: after.record, events: after.events } as const;
+    if (!log.ok) return { ok: false, issues: log.faults.map((fault): Issue => ({ file, ...fault })) } as const;
+    const { samples } = log;
+    return {
+      ok: true,
+      file,
+      samples,
+      ...(number === undefined ? {} : { number }),
+      ...(moved === undefined ? {} : { moved }),
+    } as const;
   }
 
-  private told(
-    { data, findings, forecast }: Extract<Debriefed, { ok: true }>,
-    opened: Extract<ReturnType<DebriefDesk["opened"]>, { ok: true }> | null,
-  ): Omit<DebriefTold, "learned" | "plan" | "settled"> {
-    if (opened === null) return { data, findings, forecast, plot: null };
-    const { record, events, zero } = opened;
-    const moved: Moved = opened.moved;
+  /** Shows a flight: its plot for each debrief of it. */
+  private plotted({ record, events, moved }: OpenedFlight): (data: DebriefTold["data"]) => DebriefTold["plot"] {
+    const zero = events.liftOff?.time ?? 0;
+    this.shown = { record, zero };
     const whole = wholeOf(record, events, zero);
-    const plot = {
-      whole,
-      zero,
-      moved,
-      ranges: rangesOf(record, events, zero),
-      predictedSpeed: slopeOf(data.curves?.predicted ?? { time: [], height: [] }),
-      lines: linesOf(record, zero, { ...whole, most: FIRST_POINTS }),
-    };
-    return { data, findings, forecast, plot };
+    const ranges = rangesOf(record, events, zero);
+    const lines = linesOf(record, zero, { ...whole, most: FIRST_POINTS });
+    return ({ curves }) => ({ whole, zero, moved, ranges, lines, predictedSpeed: predictedSpeedOf(curves) });
   }
 
   private async pause(task: Task): Promise<void> {

@@ -39,19 +39,8 @@ export function rangesOf(
   );
 }
 
-/** The slope of a line: of a height its vertical speed. */
-export function slopeOf({
-  time,
-  height,
-}: {
-  readonly time: readonly number[];
-  readonly height: readonly number[];
-}): ThinLine {
-  const count = Math.max(0, time.length - 1);
-  const middle = Float64Array.from({ length: count }, (_, i) => ((time[i] ?? 0) + (time[i + 1] ?? 0)) / 2);
-  const value = Float64Array.from({ length: count }, (_, i) => {
-    const long = (time[i + 1] ?? 0) - (time[i] ?? 0);
-    return long > 0 ? ((height[i + 1] ?? 0) - (height[i] ?? 0)) / long : Number.NaN;
-  });
-  return { time: middle, value };
+/** The vertical speed as predicted. */
+export function predictedSpeedOf(curves: DebriefTold["data"]["curves"]): ThinLine {
+  const { time, speed } = curves?.predicted ?? { time: [], speed: [] };
+  return { time: Float64Array.from(time), value: Float64Array.from(speed) };
 }
