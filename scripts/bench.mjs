@@ -5,23 +5,13 @@ import { cpus, tmpdir } from "node:os";
 import { dirname, join } from "node:path";
 import process from "node:process";
 import { fileURLToPath, pathToFileURL } from "node:url";
-import { build } from "esbuild";
+import { bundled } from "./bundled.mjs";
 
 const root = dirname(dirname(fileURLToPath(import.meta.url)));
 const folder = mkdtempSync(join(tmpdir(), "delaywright-bench-"));
 
 async function measureEngine() {
-  const outfile = join(folder, "measure.mjs");
-  await build({
-    entryPoints: [join(root, "engine/bench/measure.ts")],
-    outfile,
-    bundle: true,
-    platform: "node",
-    format: "esm",
-    target: "node20",
-    conditions: ["source"],
-    logLevel: "warning",
-  });
+  const outfile = await bundled(join(root, "engine/bench/measure.ts"), join(folder, "measure.mjs"));
   const { measure, measureShortlist } = await import(pathToFileURL(outfile));
   const measured = measure(join(root, "engine/bench/ensemble.c"), folder);
   return { ...measured, shortlist: await measureShortlist() };
@@ -29,17 +19,7 @@ async function measureEngine() {
 
 /** Reads a log of a million rows in a process of its own, whose peak memory holds the file too. */
 async function measureLog() {
-  const outfile = join(folder, "log.mjs");
-  await build({
-    entryPoints: [join(root, "documents/bench/log.ts")],
-    outfile,
-    bundle: true,
-    platform: "node",
-    format: "esm",
-    target: "node20",
-    conditions: ["source"],
-    logLevel: "warning",
-  });
+  const outfile = await bundled(join(root, "documents/bench/log.ts"), join(folder, "log.mjs"));
   const { status, stdout, stderr } = spawnSync(process.execPath, [outfile], { encoding: "utf8" });
   if (status !== 0) throw new Error(`the reading of a log ended with ${status}: ${stderr}`);
   return JSON.parse(stdout);

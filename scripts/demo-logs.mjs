@@ -5,6 +5,7 @@ import { tmpdir } from "node:os";
 import { dirname, join, resolve } from "node:path";
 import process from "node:process";
 import { fileURLToPath, pathToFileURL } from "node:url";
+import { normal } from "./seeded.mjs";
 
 /** Where the logs lie, beside the plan that they are flights of. */
 export const demoLogsFolder = join(dirname(dirname(fileURLToPath(import.meta.url))), "cli", "examples", "debrief");
@@ -42,23 +43,6 @@ export const demoDebriefs = [
 ];
 
 const invented = "Invented: no rocket flew this. Made by scripts/demo-logs.mjs for the demonstration.";
-
-/** Uniform in 0…1, the same numbers every time. Source: mulberry32, a 32-bit mixing generator; memory. */
-function uniform(start) {
-  let state = start >>> 0;
-  return () => {
-    state = (state + 0x6d2b79f5) >>> 0;
-    let mixed = Math.imul(state ^ (state >>> 15), state | 1);
-    mixed ^= mixed + Math.imul(mixed ^ (mixed >>> 7), mixed | 61);
-    return ((mixed ^ (mixed >>> 14)) >>> 0) / 2 ** 32;
-  };
-}
-
-/** Standard normal numbers, by Box and Muller. */
-function normal(seed) {
-  const next = uniform(seed);
-  return () => Math.sqrt(-2 * Math.log(1 - next())) * Math.cos(2 * Math.PI * next());
-}
 
 /** The plan's flight with these factors, opened after this delay: its motion at any time from ignition. */
 function flown(inputs, { drag, impulse, delay, wind }, { fly, descend }) {
@@ -155,21 +139,11 @@ export async function demoLogs(library, files) {
 
 /** Engine and documents, bundled from their sources. */
 async function bundledLibrary() {
-  const { build } = await import("esbuild");
+  const { bundled } = await import("./bundled.mjs");
   const folder = mkdtempSync(join(tmpdir(), "demo-logs-"));
-  const outfile = join(folder, "library.mjs");
-  await build({
-    stdin: {
-      contents: 'export * from "@delaywright/documents"; export { descend, fieldAir, fly } from "@delaywright/engine";',
-      resolveDir: join(demoLogsFolder, "../.."),
-    },
-    outfile,
-    bundle: true,
-    platform: "node",
-    format: "esm",
-    conditions: ["source"],
-    logLevel: "warning",
-  });
+  const contents =
+    'export * from "@delaywright/documents"; export { descend, fieldAir, fly } from "@delaywright/engine";';
+  const outfile = await bundled({ contents, resolveDir: join(demoLogsFolder, "../..") }, join(folder, "library.mjs"));
   const library = await import(pathToFileURL(outfile));
   rmSync(folder, { recursive: true });
   return library;

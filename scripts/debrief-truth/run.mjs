@@ -4,18 +4,13 @@ import { spawnSync } from "node:child_process";
 import { mkdtempSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { build } from "esbuild";
+import { bundled } from "../bundled.mjs";
 
 const [flights = "500", seed = "1"] = process.argv.slice(2);
-const bundle = join(mkdtempSync(join(tmpdir(), "debrief-truth-")), "study.mjs");
-await build({
-  entryPoints: ["scripts/debrief-truth/study.ts"],
-  outfile: bundle,
-  bundle: true,
-  platform: "node",
-  format: "esm",
-  conditions: ["source"],
-});
+const bundle = await bundled(
+  "scripts/debrief-truth/study.ts",
+  join(mkdtempSync(join(tmpdir(), "debrief-truth-")), "study.mjs"),
+);
 const run = spawnSync(process.execPath, [bundle, flights, seed, join("scripts", "debrief-truth", "results.json")], {
   stdio: "inherit",
 });

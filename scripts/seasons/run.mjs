@@ -4,19 +4,16 @@ import { spawn } from "node:child_process";
 import { mkdtempSync, readFileSync, writeFileSync } from "node:fs";
 import { availableParallelism, tmpdir } from "node:os";
 import { join } from "node:path";
-import { build } from "esbuild";
+import { bundled } from "../bundled.mjs";
 
 const [seasons = 1000, seed = 1] = process.argv.slice(2).map(Number);
 const flights = 4;
 const draws = 512;
 const folder = mkdtempSync(join(tmpdir(), "seasons-"));
-const bundled = async (entry, name) => {
-  const outfile = join(folder, name);
-  await build({ entryPoints: [entry], outfile, bundle: true, platform: "node", format: "esm", conditions: ["source"] });
-  return outfile;
-};
-const program = await bundled("scripts/seasons/seasons.ts", "seasons.mjs");
-const { reliability, offBy } = await import(await bundled("engine/test/seasons/reliability.ts", "reliability.mjs"));
+const program = await bundled("scripts/seasons/seasons.ts", join(folder, "seasons.mjs"));
+const { reliability, offBy } = await import(
+  await bundled("engine/test/seasons/reliability.ts", join(folder, "reliability.mjs"))
+);
 
 /** All openings of so many seasons, shared out among the cores. */
 async function openingsOf(count, believed) {

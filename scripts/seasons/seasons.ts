@@ -1,9 +1,9 @@
 import { writeFileSync } from "node:fs";
-import { readFile, stat } from "node:fs/promises";
-import { dirname, join, resolve } from "node:path";
-import { type FileSource, loadPlan, planToEngine } from "@delaywright/documents";
+import { join } from "node:path";
+import { loadPlan, planToEngine } from "@delaywright/documents";
 import type { DecisionInputs } from "@delaywright/engine";
-import { randomOf } from "../../engine/test/seasons/random.js";
+import { diskFiles } from "../../cli/src/io/files.js";
+import { randomOf } from "../../engine/test/random.js";
 import { type Opening, season } from "../../engine/test/seasons/season.js";
 
 /*
@@ -11,19 +11,10 @@ import { type Opening, season } from "../../engine/test/seasons/season.js";
  * Usage: node seasons.mjs SEASONS FLIGHTS DRAWS SEED BELIEVED OUT
  */
 
-const files: FileSource = {
-  resolve: (base, relative) => resolve(dirname(base), relative),
-  async read(path) {
-    const found = await stat(path).catch(() => undefined);
-    if (found === undefined) return { ok: false, reason: "missing" };
-    return { ok: true, bytes: await readFile(path) };
-  },
-};
-
 const examples = ["worked-example", "between-two-settings", "weather-window", "winds-aloft"];
 
 async function planOf(example: string): Promise<DecisionInputs> {
-  const loaded = await loadPlan(join("cli", "examples", example, "plan.json"), files);
+  const loaded = await loadPlan(join("cli", "examples", example, "plan.json"), diskFiles);
   const made = loaded.parts && planToEngine(loaded.parts);
   if (made?.ok !== true) throw new Error(`cannot make a plan of ${example}`);
   const { cutSoFar: _, choice: __, packing: ___, ...inputs } = made.inputs;

@@ -8,7 +8,6 @@ import {
   type RecordNamed,
   type UnitSystem,
 } from "@delaywright/documents";
-import type { EnsembleRunner } from "@delaywright/engine";
 import type { GivenColumns } from "../args/columns.js";
 import { UsageError } from "../args/usage.js";
 import { EXIT, type Io } from "../io/io.js";
@@ -17,7 +16,7 @@ import { issuesText } from "../print/issues.js";
 import { jsonText } from "../print/json.js";
 import { shown } from "../print/shown.js";
 import { wrap } from "../print/wrap.js";
-import type { DecidedArgs } from "./decided.js";
+import { type DecidedArgs, showingProgress } from "./decided.js";
 import { type FlightLog, flightLog, isSameFlight, type NoFlightLog } from "./flight-log.js";
 import { type FlightsFolder, flightsFolder } from "./flights-folder.js";
 import { readyPlan } from "./load.js";
@@ -57,11 +56,6 @@ export async function debrief(args: DebriefArgs, io: Io): Promise<number> {
   const others = folder.flights.filter((other) => !isSameFlight(other, log, number, args.output));
   const flight = withExclusion(log.document, args.exclude, io);
   const pool = await io.openPool(args.workers ?? Math.min(io.cores, 4));
-  const run: EnsembleRunner = (spec, from, to, onProgress) =>
-    pool.run(spec, from, to, (done) => {
-      io.progress.update(done, to - from);
-      onProgress?.(done);
-    });
   try {
     const made = await debriefFlight(
       {
@@ -84,7 +78,7 @@ export async function debrief(args: DebriefArgs, io: Io): Promise<number> {
         issues: [...folder.issues, ...log.issues],
       },
       {
-        run,
+        run: showingProgress(pool, io),
         ...(args.draws === undefined ? {} : { draws: args.draws }),
         ...(args.seed === undefined ? {} : { seed: args.seed }),
         ...(args.model === undefined ? {} : { model: args.model }),

@@ -1,6 +1,12 @@
 import { type DecisionData, decisionData, learnerOf, learnFrom, type PlanParts } from "@delaywright/documents";
-import { type DecisionInputs, decide, defaultDecideOptions, withLearned } from "@delaywright/engine";
-import { EXIT, type Io } from "../io/io.js";
+import {
+  type DecisionInputs,
+  decide,
+  defaultDecideOptions,
+  type EnsembleRunner,
+  withLearned,
+} from "@delaywright/engine";
+import { EXIT, type Io, type Pool } from "../io/io.js";
 import { issuesText } from "../print/issues.js";
 import { flightsFolder } from "./flights-folder.js";
 import { readyPlan } from "./load.js";
@@ -41,11 +47,7 @@ export async function decided(args: DecidedArgs, io: Io): Promise<Decided> {
       ...(args.seed === undefined ? {} : { seed: args.seed }),
       ...(args.model === undefined ? {} : { model: args.model }),
       otherRockets: others,
-      run: (spec, from, to, onProgress) =>
-        pool.run(spec, from, to, (done) => {
-          io.progress.update(done, to - from);
-          onProgress?.(done);
-        }),
+      run: showingProgress(pool, io),
     });
     return { ok: true, data: decisionData({ decision, inputs, context, doubts }), parts };
   } finally {
@@ -60,6 +62,15 @@ async function taught(inputs: DecisionInputs, parts: PlanParts, folder: string, 
   if (issues.length > 0) io.err(issuesText(issues));
   const past = flights.map((each) => each.past);
   return withLearned(inputs, learnFrom(past, learnerOf(parts), inputs));
+}
+
+/** Flies draws in a pool, and shows how far they have come. */
+export function showingProgress(pool: Pool, io: Io): EnsembleRunner {
+  return (spec, from, to, onProgress) =>
+    pool.run(spec, from, to, (done) => {
+      io.progress.update(done, to - from);
+      onProgress?.(done);
+    });
 }
 
 /** 3 where a check says stop, or where no setting reaches the plan's least odds. */

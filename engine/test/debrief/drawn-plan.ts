@@ -1,6 +1,6 @@
 import { referenceInputs, windFrom } from "../../reference/trajectories/inputs.js";
 import { burnOf, type FlightInputs, type Motor, type Recovery } from "../../src/index.js";
-import type { Random } from "./random.js";
+import type { Random } from "../random.js";
 
 const degree = Math.PI / 180;
 const GRAVITY = 9.80665;

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { findEvents, flightRecord, flightsIn, type LogSamples } from "../../src/index.js";
-import { randomOf } from "./random.js";
+import { randomOf } from "../random.js";
 
 const wild = [Number.NaN, Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY, 1e308, -1e308, 0, 1e-300, -5];
 

@@ -1,5 +1,5 @@
 import type { LogSamples } from "../../src/index.js";
-import type { Random } from "./random.js";
+import type { Random } from "../random.js";
 import type { TrueFlight } from "./true-flight.js";
 
 /** One altimeter, as it errs. */

@@ -1,6 +1,6 @@
 import { type EventHints, fillDistance, type LogSamples } from "../../src/index.js";
+import { type Random, randomOf } from "../random.js";
 import { type Instrument, recorded } from "./instrument.js";
-import { type Random, randomOf } from "./random.js";
 import { type TrueFlight, trueFlight } from "./true-flight.js";
 
 /** `clean`: 20 samples a second, a quiet sensor. `rough`: what is met on a windy field with an old instrument. */

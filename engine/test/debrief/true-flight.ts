@@ -1,6 +1,6 @@
 import { descend, type FlightInputs, fieldAir, fly, type Vec3 } from "../../src/index.js";
+import type { Random } from "../random.js";
 import { drawnPlan } from "./drawn-plan.js";
-import type { Random } from "./random.js";
 
 const GRAVITY = 9.80665;
 

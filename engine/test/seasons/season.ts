@@ -11,7 +11,7 @@ import {
   type TaughtFlight,
   withLearned,
 } from "../../src/index.js";
-import type { Random } from "./random.js";
+import type { Random } from "../random.js";
 import { dayOf, Truth } from "./truth.js";
 
 /** One opening of a season: the odds it was given, and whether it came clean. */

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { plan } from "../plan.js";
-import { randomOf } from "./random.js";
+import { randomOf } from "../random.js";
 import { offBy, reliability } from "./reliability.js";
 import { type Opening, season } from "./season.js";
 

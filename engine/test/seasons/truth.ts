@@ -1,6 +1,6 @@
 import type { DecisionInputs, Spread } from "../../src/index.js";
 import { inputsWith, uncertainInputCount } from "../../src/index.js";
-import type { Random } from "./random.js";
+import type { Random } from "../random.js";
 
 /**
  * What is true of a rocket and a motor type in one season, drawn from the priors as they are documented: not the learning's own

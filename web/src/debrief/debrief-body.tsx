@@ -3,10 +3,9 @@ import type { UnitSystem } from "@delaywright/documents";
 import { useEffect, useState } from "react";
 import { Button } from "react-aria-components";
 import type { Moved } from "../compute/debrief/protocol.js";
-import { IssueList, Notice } from "../parts/index.js";
+import { IssueList, Notice, PickField } from "../parts/index.js";
 import { flightsOf } from "../prep/flights.js";
 import { type Entry, useEntries, useEntry, useSettings } from "../store/index.js";
-import { Choice } from "./choice.js";
 import { Debriefed } from "./debriefed.js";
 import { flightWords } from "./flight-words.js";
 import { LogIntake } from "./log-intake.js";
@@ -40,7 +39,8 @@ export function DebriefBody({ path, waits }: DebriefBodyProps) {
   return (
     <div className="debrief">
       {flights.length > 1 && (
-        <Choice
+        <PickField
+          frame="debrief-choice"
           label="Which flight"
           items={flights.map((each) => ({ id: each.path, word: flightWords(each.raw, each.name) }))}
           chosen={flight?.path ?? null}

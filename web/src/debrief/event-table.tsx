@@ -66,7 +66,7 @@ export function EventTable({ data, units, onChoose }: EventTableProps) {
 
 function EventRow({ event, units, onChoose }: Omit<EventTableProps, "data"> & { readonly event: DebriefEvent }) {
   const { name, predicted, flown, difference, differenceError, heightDifference } = event;
-  const height = (value: number): string => amountIn(value, "distance", units);
+  const height = (value: number): string => amountIn(value, "distance", units).replace("-", "−");
   const word = upperFirst(eventWords(name));
   return (
     <tr>

@@ -3,11 +3,11 @@ import type { EventName } from "@delaywright/engine";
 import { useEffect, useMemo, useRef, useState } from "react";
 import { Button, Input, Label, TextField } from "react-aria-components";
 import type { DebriefTold, FlownLines, Stretch } from "../compute/debrief/protocol.js";
+import { PickField } from "../parts/index.js";
 import { readNumber } from "../parts/number-field.js";
 import { FlownHandle } from "../pictures/flown-handle.js";
 import { FlownPlot } from "../pictures/flown-plot.js";
 import { clampedWindow, movedWindow, zoomedWindow } from "../pictures/flown-view.js";
-import { Choice } from "./choice.js";
 import { flownDescription } from "./flown-words.js";
 import { useStretch } from "./use-stretch.js";
 
@@ -123,7 +123,8 @@ export function FlownView({ told, plot, units, chosen, onChoose, onMove }: Flown
         )}
       </div>
       <div className="flown-move">
-        <Choice
+        <PickField
+          frame="debrief-choice"
           label="Move an event"
           items={[
             { id: "", word: "none" },

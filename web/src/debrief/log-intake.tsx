@@ -1,8 +1,7 @@
 import { amountIn, logFaultSentence, logReadSentence, type UnitSystem } from "@delaywright/documents";
 import { useState } from "react";
 import { Button } from "react-aria-components";
-import { FileDrop, Notice } from "../parts/index.js";
-import { Choice } from "./choice.js";
+import { FileDrop, Notice, PickField } from "../parts/index.js";
 import { LogPreviewTable } from "./log-preview.js";
 import { isEnough } from "./mapping.js";
 import type { Intake, IntakeActs } from "./use-intake.js";
@@ -89,7 +88,8 @@ function Shown({ intake, acts, flight, units }: ShownProps) {
         <p className="sheet-line">One flight is in it, top {amountIn(flights[0]?.top ?? 0, "distance", units)}.</p>
       )}
       {flights.length > 1 && (
-        <Choice
+        <PickField
+          frame="debrief-choice"
           label={`Which of its ${flights.length} flights`}
           items={flights.map(({ liftOff, top }, i) => ({
             id: String(i + 1),

@@ -11,7 +11,7 @@ import {
   upperFirst,
 } from "@delaywright/documents";
 import { Checkbox } from "react-aria-components";
-import { Choice } from "./choice.js";
+import { PickField } from "../parts/index.js";
 import { withColumn, withReversed, withUnit } from "./mapping.js";
 
 export interface LogPreviewTableProps {
@@ -55,7 +55,8 @@ function Column({ column, preview, onMapping }: LogPreviewTableProps & { readonl
         <span className="log-cells">{cells.slice(0, CELLS).join("  ")}</span>
       </div>
       <div className="log-column-fields">
-        <Choice
+        <PickField
+          frame="debrief-choice alone"
           label={`${name} holds`}
           hiddenLabel
           items={[
@@ -66,7 +67,8 @@ function Column({ column, preview, onMapping }: LogPreviewTableProps & { readonl
           onChoose={(id) => onMapping(withColumn(preview, index, id === NOT_USED ? null : (id as LogQuantity)))}
         />
         {guess !== null && guess !== "marks" && (
-          <Choice
+          <PickField
+            frame="debrief-choice alone"
             label={`Unit of ${name}`}
             hiddenLabel
             items={logUnitChoices(guess).map((symbol) => ({ id: symbol, word: symbol }))}

@@ -2,6 +2,7 @@ import { amountParts, type Measure, type UnitSystem } from "@delaywright/documen
 import { memo, type ReactNode } from "react";
 import { shownUnit } from "./figures.js";
 import { type FlownPair, type FlownSeries, type FlownWindow, rangeOf } from "./flown-view.js";
+import { UpTicks } from "./plot-axis.js";
 import { hillPath, linePath, type Point, scaleOf, ticksOf } from "./scale.js";
 
 export interface FlownPanelProps {
@@ -46,15 +47,12 @@ export const FlownPanel = memo(function FlownPanel(props: FlownPanelProps): Reac
         {lines.predicted !== null && <path d={linePath(points(lines.predicted))} className="flown-predicted" />}
         {lines.flown !== null && <path d={linePath(points(lines.flown))} className="flown-line" />}
       </g>
-      <line x1={x.start} x2={x.start} y1={top} y2={base} className="axis" />
-      {ticks.map((tick) => (
-        <g key={tick}>
-          <line x1={x.start - 4} x2={x.start} y1={y(tick / perSi)} y2={y(tick / perSi)} className="axis" />
-          <text x={x.start - 8} y={y(tick / perSi) + 4 * grow} className="tick" textAnchor="end">
-            {Number(tick.toPrecision(6))}
-          </text>
-        </g>
-      ))}
+      <UpTicks
+        x={x}
+        y={y}
+        ticks={ticks.map((tick) => ({ at: tick / perSi, word: String(Number(tick.toPrecision(6))) }))}
+        grow={grow}
+      />
       <text x={x.start + 6} y={top - 5 * grow} className="tick halo">
         {`${title}, ${unit || amountParts(0, measure, units).unit}`}
       </text>

@@ -5,7 +5,8 @@ import { placeMarks } from "./flown-labels.js";
 import { FlownPanel } from "./flown-panel.js";
 import { type FlownMark, type FlownPair, type FlownWindow, flownMargins, timeTicks } from "./flown-view.js";
 import { type Drawing, Picture, type PictureRoom } from "./picture.js";
-import { type Scale, scaleOf } from "./scale.js";
+import { AlongAxis } from "./plot-axis.js";
+import { scaleOf } from "./scale.js";
 
 export interface FlownPlotProps {
   readonly window: FlownWindow;
@@ -129,28 +130,14 @@ function drawFlown(props: FlownPlotProps, room: PictureRoom): Drawing {
           </text>
         </g>
       ))}
-      <TimeAxis window={window} x={x} base={base} grow={grow} />
+      <AlongAxis
+        x={x}
+        base={base}
+        ticks={timeTicks(window, x.end - x.start, grow).map((at) => ({ at, word: String(at) }))}
+        title="seconds after lift-off"
+        grow={grow}
+      />
     </>
   );
   return { height: base + 40 * grow, marks: drawn };
-}
-
-function TimeAxis(props: { window: FlownWindow; x: Scale; base: number; grow: number }): ReactNode {
-  const { window, x, base, grow } = props;
-  return (
-    <>
-      <line x1={x.start} x2={x.end} y1={base} y2={base} className="axis" />
-      {timeTicks(window, x.end - x.start, grow).map((time) => (
-        <g key={time}>
-          <line x1={x(time)} x2={x(time)} y1={base} y2={base + 5} className="axis" />
-          <text x={x(time)} y={base + 18 * grow} className="tick" textAnchor="middle">
-            {time}
-          </text>
-        </g>
-      ))}
-      <text x={x.start} y={base + 35 * grow} className="tick">
-        seconds after lift-off
-      </text>
-    </>
-  );
 }

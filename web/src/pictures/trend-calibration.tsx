@@ -2,8 +2,8 @@ import "./trend.css";
 import type { ReactNode } from "react";
 import { SPACE } from "./figures.js";
 import { type Drawing, Picture, type PictureRoom } from "./picture.js";
+import { AlongAxis, UpAxis, Whisker } from "./plot-axis.js";
 import { scaleOf } from "./scale.js";
-import { AlongAxis, UpAxis, Whisker } from "./trend-axis.js";
 
 /** Flights that were given about the same odds. Shares 0…1. */
 export interface TrendBin {

@@ -2,8 +2,8 @@ import "./trend.css";
 import type { ReactNode } from "react";
 import { secondsWords } from "./figures.js";
 import { type Drawing, Picture, type PictureRoom } from "./picture.js";
+import { AlongAxis, UpAxis, Whisker } from "./plot-axis.js";
 import { scaleOf, ticksOf } from "./scale.js";
-import { AlongAxis, UpAxis, Whisker } from "./trend-axis.js";
 
 /** A delay as set and as flown [s]. */
 export interface TrendDelay {

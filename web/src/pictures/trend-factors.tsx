@@ -2,8 +2,8 @@ import "./trend.css";
 import type { ReactNode } from "react";
 import { type Drawing, Picture, type PictureRoom } from "./picture.js";
 import { textWidth } from "./place-labels.js";
+import { UpAxis, Whisker } from "./plot-axis.js";
 import { linePath, scaleOf, ticksOf } from "./scale.js";
-import { UpAxis, Whisker } from "./trend-axis.js";
 
 /** A factor that one flight told, with its 90 % interval. */
 export interface TrendFactor {

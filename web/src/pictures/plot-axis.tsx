@@ -1,15 +1,15 @@
 import type { ReactNode } from "react";
 import type { Scale } from "./scale.js";
 
-/** An axis of figures on the left, its words at its top. */
-export function UpAxis(props: {
+export interface UpTicksProps {
   readonly x: Scale;
   readonly y: Scale;
   readonly ticks: readonly { readonly at: number; readonly word: string }[];
-  readonly title: string;
   readonly grow: number;
-}): ReactNode {
-  const { x, y, ticks, title, grow } = props;
+}
+
+/** An axis of figures on the left. */
+export function UpTicks({ x, y, ticks, grow }: UpTicksProps): ReactNode {
   return (
     <>
       <line x1={x.start} x2={x.start} y1={y.end} y2={y.start} className="axis" />
@@ -21,6 +21,16 @@ export function UpAxis(props: {
           </text>
         </g>
       ))}
+    </>
+  );
+}
+
+/** The same, its words at its top. */
+export function UpAxis({ title, ...axis }: UpTicksProps & { readonly title: string }): ReactNode {
+  const { x, y } = axis;
+  return (
+    <>
+      <UpTicks {...axis} />
       <text x={x.start - 8} y={y.end - 8} className="tick" textAnchor="start">
         {title}
       </text>
