@@ -88,6 +88,7 @@ export { type Strength, strengthOf } from "./decision/opening-rules.js";
 export type { OtherRocket } from "./decision/over-cut.js";
 export { type PlanWindow, planWindow, standingDelay } from "./decision/plan-window.js";
 export { achievableSettings, type Element } from "./decision/removals.js";
+export { setDelayError } from "./decision/setting-scatter.js";
 export { cutAllowed } from "./decision/settings.js";
 export {
   type Candidate,

@@ -207,6 +207,8 @@ export interface PastFlightData {
 /** What is written into the flight document: SI units. */
 export interface FindingsData {
   readonly set: number | null;
+  /** One sigma of it that is not the motor's [s]; null: not known. */
+  readonly setError: number | null;
   readonly delay: FlownDelay;
   readonly coast: number | null;
   readonly apogee: number | null;

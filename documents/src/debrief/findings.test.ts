@@ -5,6 +5,7 @@ import { writtenFindings } from "./written-findings.js";
 
 const findings: Findings = {
   set: 9,
+  setError: 0.26,
   delay: { kind: "seen", delay: 9.4, error: 0.08 },
   openedBy: "motor",
   openedAt: 11.9,

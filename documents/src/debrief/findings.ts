@@ -15,6 +15,8 @@ export type WrittenFindings = NonNullable<FlightDocument["findings"]>;
 /** What was found out about a flight, SI units; times are counted from lift-off. */
 export interface Findings {
   readonly set: number | null;
+  /** One sigma of it that is not the motor's [s]; null: not known. */
+  readonly setError: number | null;
   readonly delay: FlownDelay;
   readonly openedBy: "motor" | "electronics" | null;
   /** [s] */

@@ -12,6 +12,7 @@ import {
   flownOpening,
   flownOutcome,
   fly,
+  setDelayError,
   type TurningModel,
   withScales,
 } from "@delaywright/engine";
@@ -102,7 +103,7 @@ function completed(
   events: Findings["events"],
   stated: FlownOutcome | null,
 ): Flown {
-  const { inputs, model, set } = against;
+  const { inputs, flight, model, set } = against;
   const opening = flownOpening(seen.events, fly(asFitted(inputs, seen.climb), { model }));
   const outcome = stated ?? flownOutcome(seen.events, opening, inputs.limits);
   const { liftOff, burnout, apogee, opening: opened } = seen.events;
@@ -115,6 +116,7 @@ function completed(
     cutShort: short,
     findings: {
       set,
+      setError: set === null ? null : setDelayError(inputs, flight, set),
       delay: seen.delay,
       openedBy: opened === null ? null : openedBy,
       openedAt: opened === null || liftOff === null ? null : opened.time - liftOff.time,

@@ -69,6 +69,7 @@ export function pastFlight({ file, document, rocket, motor, lot, drag }: PastFli
           climb:
             climb === null ? null : { lnDrag: climb.lnDrag, lnImpulse: climb.lnImpulse, covariance: climb.covariance },
           set: findings.set,
+          ...(findings.setError === null ? {} : { setError: findings.setError }),
           flown: findings.set === null ? { kind: "unknown" } : findings.delay,
         }
       : null,

@@ -7,6 +7,7 @@ import type { Findings, FoundFinding, WrittenFindings } from "./findings.js";
 export function readFindings(written: WrittenFindings): Findings {
   return {
     set: siOr(written.set, "time", null),
+    setError: siOr(written.setError, "time", null),
     delay: readDelay(written),
     openedBy: written.openedBy ?? null,
     openedAt: siOr(written.openedAt, "time", null),

@@ -9,9 +9,10 @@ const rounded = (value: number): number => Number(value.toPrecision(6));
 
 /** The findings as a flight document holds them. */
 export function writtenFindings(findings: Findings): WrittenFindings {
-  const { set, delay, openedBy, openedAt, coast, apogee, outcome, outcomeStated, events, climb } = findings;
+  const { set, setError, delay, openedBy, openedAt, coast, apogee, outcome, outcomeStated, events, climb } = findings;
   return {
     ...given("set", set === null ? undefined : time(set)),
+    ...given("setError", setError === null ? undefined : time(setError)),
     ...writtenDelay(delay),
     ...given("openedBy", openedBy ?? undefined),
     ...given("openedAt", openedAt === null ? undefined : time(openedAt)),

@@ -30,6 +30,9 @@ const scale = (what: string) =>
 /** What was found out about a flight. */
 export const findingsSchema = z.strictObject({
   set: quantity("time", { from: "0 s", to: "60 s", example: "10 s" }).optional().describe("Delay as cut."),
+  setError: sigma("0.25 s")
+    .optional()
+    .describe("One sigma of the delay as cut that is not the motor's: depth of the cut, burning rate of the day."),
   delay: quantity("time", { from: "0 s", to: "120 s", example: "10.4 s" }).optional().describe("Delay as flown."),
   delayError: sigma("0.1 s").optional().describe("One sigma of the delay as flown."),
   delayIs: z

@@ -2,7 +2,7 @@ import "./sections.css";
 import "./cut.css";
 import "./tables.css";
 import { basisLines } from "@delaywright/documents";
-import { type ComponentType, memo } from "react";
+import { type ComponentType, memo, useState } from "react";
 import { CardSection } from "../../card/card-section.js";
 import { DebriefSection } from "../../debrief/debrief-section.js";
 import { useNarrow } from "../../parts/index.js";
@@ -13,6 +13,7 @@ import { CutSection } from "./cut-section.js";
 import { HeightPart, heightPlace, WeatherAndDrivers, weatherPlace } from "./delay-pictures.js";
 import { DelaySection } from "./delay-section.js";
 import { FieldSection } from "./field-section.js";
+import { followed } from "./followed.js";
 import { MotorSection } from "./motor-section.js";
 import { PackingSection } from "./packing-section.js";
 import { RocketSection } from "./rocket-section.js";
@@ -80,7 +81,11 @@ interface FollowingProps extends SheetProps {
 
 /** A part of the sheet: it follows every change while it is in view, else once the changes have come to rest. */
 function Following({ id, place = id, part: Part, now, calm }: FollowingProps) {
-  const { states, ...rest } = useNear(place, now.answer.told !== null) ? now : calm;
+  const near = useNear(place, now.answer.told !== null);
+  const [last, keep] = useState({ shown: now, calm });
+  const next = followed(last, { near, now, calm });
+  if (next !== last) keep(next);
+  const { states, ...rest } = next.shown;
   const state = states.find((each) => each.id === id);
   return state === undefined ? null : <Part {...rest} state={state} />;
 }
