@@ -1,3 +1,4 @@
+import { availableParallelism } from "node:os";
 import { fileURLToPath } from "node:url";
 import { defineConfig } from "vitest/config";
 
@@ -16,6 +17,8 @@ const sources = Object.fromEntries(
 export default defineConfig({
   test: {
     reporters: ["default", "./scripts/closing-line.ts"],
+    // one for each core: the runner would leave one idle
+    maxWorkers: availableParallelism(),
     projects: [
       {
         ...source,

@@ -1,30 +1,28 @@
-// Measures the ensemble against C and odex, the rigid body against C, the shortlist, and the whole `decide`: `npm run bench`, `npm run bench -- --strict` to fail on a miss.
+// Measures the ensemble against C and odex, the rigid body against C, the shortlist, the whole `decide`, and the reading of a long log: `npm run bench`, `npm run bench -- --strict` to fail on a miss.
 import { spawnSync } from "node:child_process";
 import { existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { cpus, tmpdir } from "node:os";
 import { dirname, join } from "node:path";
 import process from "node:process";
 import { fileURLToPath, pathToFileURL } from "node:url";
-import { build } from "esbuild";
+import { bundled } from "./bundled.mjs";
 
 const root = dirname(dirname(fileURLToPath(import.meta.url)));
 const folder = mkdtempSync(join(tmpdir(), "delaywright-bench-"));
 
 async function measureEngine() {
-  const outfile = join(folder, "measure.mjs");
-  await build({
-    entryPoints: [join(root, "engine/bench/measure.ts")],
-    outfile,
-    bundle: true,
-    platform: "node",
-    format: "esm",
-    target: "node20",
-    conditions: ["source"],
-    logLevel: "warning",
-  });
+  const outfile = await bundled(join(root, "engine/bench/measure.ts"), join(folder, "measure.mjs"));
   const { measure, measureShortlist } = await import(pathToFileURL(outfile));
   const measured = measure(join(root, "engine/bench/ensemble.c"), join(root, "engine/bench/rigid.c"), folder);
   return { ...measured, shortlist: await measureShortlist() };
+}
+
+/** Reads a log of a million rows in a process of its own, whose peak memory holds the file too. */
+async function measureLog() {
+  const outfile = await bundled(join(root, "documents/bench/log.ts"), join(folder, "log.mjs"));
+  const { status, stdout, stderr } = spawnSync(process.execPath, [outfile], { encoding: "utf8" });
+  if (status !== 0) throw new Error(`the reading of a log ended with ${status}: ${stderr}`);
+  return JSON.parse(stdout);
 }
 
 /** Builds the command line where there is one; null where it or its example is missing. */
@@ -87,7 +85,7 @@ const flightsASecond = (value) => `${Math.round(value).toLocaleString("en")} fli
 const atLeast = (target, value) => ({ value, pass: value >= target });
 const atMost = (target, value) => ({ value, pass: value <= target });
 
-function rowsOf({ pitching, aligned, rigid, flightsAlone, odex, compiler, shortlist }, decide, shortlistProcess) {
+function rowsOf({ pitching, aligned, rigid, flightsAlone, odex, compiler, shortlist }, decide, shortlistProcess, log) {
   const rows = [];
   const add = (what, shown, target = "", judged = {}) => rows.push({ what, shown, target, ...judged });
   const skip = (what, why) => rows.push({ what, shown: why, target: "" });
@@ -156,6 +154,9 @@ function rowsOf({ pitching, aligned, rigid, flightsAlone, odex, compiler, shortl
     add("decide, processor time", `${processorSeconds.toFixed(2)} s`, "", { value: processorSeconds });
     add("decide, peak memory", `${megabytes.toFixed(0)} MB`, "< 200 MB", atMost(200, megabytes));
   }
+  add("log of 1,000,000 rows, read", `${log.seconds.toFixed(2)} s`, "≤ 3 s", atMost(3, log.seconds));
+  add("log of 1,000,000 rows, peak memory", `${log.megabytes.toFixed(0)} MB`, "≤ 500 MB", atMost(500, log.megabytes));
+  add("log, time a row: 1,000,000 rows / 250,000", log.growth.toFixed(2), "≤ 1.2", atMost(1.2, log.growth));
   add("C compiler", compiler ?? "none");
   return rows;
 }
@@ -172,7 +173,7 @@ function print(rows) {
 
 try {
   const measured = await measureEngine();
-  const rows = rowsOf(measured, measureDecide(), measureShortlistProcess());
+  const rows = rowsOf(measured, measureDecide(), measureShortlistProcess(), await measureLog());
   print(rows);
   const results = {
     date: new Date().toISOString().slice(0, 10),

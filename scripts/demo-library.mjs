@@ -3,6 +3,7 @@ import { mkdirSync, readdirSync, rmSync, writeFileSync } from "node:fs";
 import { dirname, join, resolve } from "node:path";
 import process from "node:process";
 import { fileURLToPath } from "node:url";
+import { uniform } from "./seeded.mjs";
 
 /** Where the library lies. */
 export const demoLibraryFolder = join(
@@ -85,17 +86,6 @@ const classFrom = { F: 40, G: 80, H: 160, I: 320, J: 640, K: 1280 };
 
 /** Seconds of delay stand for so much charge [g], by diameter. */
 const charges = { 24: [0.6, 0.8], 29: [0.7, 1.0], 38: [1.0, 1.4], 54: [1.4, 2.2] };
-
-/** Uniform in 0…1, the same numbers every time. Source: mulberry32, a 32-bit mixing generator; memory. */
-function uniform(start) {
-  let state = start >>> 0;
-  return () => {
-    state = (state + 0x6d2b79f5) >>> 0;
-    let mixed = Math.imul(state ^ (state >>> 15), state | 1);
-    mixed ^= mixed + Math.imul(mixed ^ (mixed >>> 7), mixed | 61);
-    return ((mixed ^ (mixed >>> 14)) >>> 0) / 2 ** 32;
-  };
-}
 
 const area = (points) =>
   points.slice(1).reduce((sum, [t, f], i) => sum + 0.5 * (t - points[i][0]) * (f + points[i][1]), 0);

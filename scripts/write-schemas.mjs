@@ -3,25 +3,14 @@ import { execFileSync } from "node:child_process";
 import { mkdir, rm, writeFile } from "node:fs/promises";
 import { dirname, join } from "node:path";
 import { fileURLToPath, pathToFileURL } from "node:url";
-import { build } from "esbuild";
+import { bundled } from "./bundled.mjs";
 
 const root = dirname(dirname(fileURLToPath(import.meta.url)));
 const folder = join(root, "documents", "schemas");
 const bundle = join(root, "node_modules", ".cache", "delaywright", "schemas.mjs");
 
-await build({
-  stdin: {
-    contents: 'export { kindNames } from "./kinds/kinds.js"; export { jsonSchemaOf } from "./schemas.js";',
-    resolveDir: join(root, "documents", "src"),
-    loader: "ts",
-  },
-  bundle: true,
-  format: "esm",
-  platform: "node",
-  conditions: ["source"],
-  outfile: bundle,
-  logLevel: "error",
-});
+const contents = 'export { kindNames } from "./kinds/kinds.js"; export { jsonSchemaOf } from "./schemas.js";';
+await bundled({ contents, resolveDir: join(root, "documents", "src") }, bundle);
 
 const { kindNames, jsonSchemaOf } = await import(pathToFileURL(bundle).href);
 await mkdir(folder, { recursive: true });

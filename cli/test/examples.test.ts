@@ -31,11 +31,11 @@ function transcript(name: string): string {
 describe("examples", () => {
   test("there are some", () => expect(names.length).toBeGreaterThan(0));
 
-  // to change one, with its reason in the commit: UPDATE_EXAMPLE=name npx vitest run --project cli examples
+  // to change one, with its reason in the commit: UPDATE_EXAMPLE=name (or all) npx vitest run --project cli examples
   test.each(names)("%s prints what its expected.txt says", (name) => {
     const path = join(examples, name, "expected.txt");
     const printed = transcript(name);
-    if (process.env["UPDATE_EXAMPLE"] === name) writeFileSync(path, printed);
+    if ([name, "all"].includes(process.env["UPDATE_EXAMPLE"] ?? "")) writeFileSync(path, printed);
     expect(printed).toBe(readFileSync(path, "utf8"));
   });
 });

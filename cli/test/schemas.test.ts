@@ -1,3 +1,4 @@
+import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { bag, demoFiles, few, inHand, type Loose, runOver } from "./demo.js";
 import { faultsOf, schemaOf } from "./json-schema.js";
@@ -56,6 +57,9 @@ const overCut = inHand("28.2 mm", {
     massWithoutMotor: "2.7 kg",
   }),
 });
+
+const log = (name: string, ending = "csv"): string =>
+  readFileSync(new URL(`../examples/debrief/${name}.${ending}`, import.meta.url), "utf8");
 
 const cardOfABag = inHand("24.6 mm", {
   "me.json": () => ({ kind: "flyer", version: 1, name: "Demo flyer", certification: 1 }),
@@ -172,6 +176,29 @@ describe("schemas", () => {
   ])("charge.schema.json describes every key of %s", async (_, files, words) => {
     const { json } = await runOver(files, ["charge", "demo.rocket.json", "--json", ...words]);
     expect(faultsOf(json(), schemaOf("charge"))).toEqual([]);
+  });
+
+  test.each([
+    ["a record", {}, ["second.csv", "--set", "9s"]],
+    ["a record with an accelerometer, left out", {}, ["third.csv", "--set", "9s", "--exclude", "other nose"]],
+    [
+      "findings without a record, and a broken flight beside",
+      { "flights/broken.json": "{" },
+      ["flights/first.json", "--flights", "flights"],
+    ],
+    ["electronics that opens it", backUp, ["second.csv"]],
+    ["a motor without delay", withoutDelay, ["second.csv"]],
+  ])("debrief.schema.json describes every key of %s", async (_, more, words) => {
+    const files = { ...demoFiles(), "second.csv": log("second-flight"), "third.csv": log("third-flight"), ...more };
+    const first = log("flights/first.flight", "json");
+    const { json } = await runOver({ ...files, "flights/first.json": first }, [
+      "debrief",
+      "plan.json",
+      ...words,
+      "--json",
+      ...few,
+    ]);
+    expect(faultsOf(json(), schemaOf("debrief"))).toEqual([]);
   });
 
   test("check.schema.json describes issues and doubts", async () => {

@@ -1,4 +1,25 @@
 export { defaultPackingOptions } from "@delaywright/engine";
+export type {
+  ClimbData,
+  DebriefCurves,
+  DebriefData,
+  DebriefEvent,
+  DebriefNote,
+  FindingsData,
+  FlownDelayData,
+  FlownEventData,
+  FlownOutcome,
+  FlownTopData,
+  KnowledgeData,
+  LearnedData,
+  NextData,
+  NextOddsData,
+  PastFlightData,
+  PredictedData,
+  RecordData,
+  SetFrom,
+  UntaughtCode,
+} from "./answer/debrief-data.js";
 export {
   type Answer,
   type CutData,
@@ -9,6 +30,7 @@ export {
   settingData,
   type ToCutData,
 } from "./answer/decision-data.js";
+export type { FactorData } from "./answer/factor-data.js";
 export { type DescentData, descentData, type FlightData, flightData, speedOf } from "./answer/flight-data.js";
 export type { GivenData, WindData } from "./answer/given-data.js";
 export {
@@ -54,6 +76,21 @@ export type { DeskAssumption, DeskEntry, DeskField, DeskFields } from "./card/de
 export { type CodePath, codePath } from "./card/qr-path.js";
 export { type Checked, checkLoaded } from "./check.js";
 export { type CsvThrust, type ReadThrust, readThrust } from "./csv/thrust.js";
+export { type Debriefed, debrief, type PreparedDebrief, prepareDebrief } from "./debrief/debrief.js";
+export type { DebriefInputs, DebriefRecord } from "./debrief/debrief-inputs.js";
+export { debriefedFlight, flightOfPlan, type RecordNamed } from "./debrief/flight-document.js";
+export { flownParts } from "./debrief/flown-parts.js";
+export type { OpenedFlight } from "./debrief/open-flown.js";
+export {
+  eventHints,
+  flightNumber,
+  type OpenedRecord,
+  openRecord,
+  type RecordChoice,
+} from "./debrief/open-record.js";
+export { type PastFlight, type PastFlightFacts, pastFlight, pastFlightOf } from "./debrief/past-flight.js";
+export { pastOdds } from "./debrief/past-odds.js";
+export { hasOtherDrag, type Learner, learnerOf, learnFrom } from "./debrief/teach.js";
 export { type Decoded, decodeText, LARGEST_FILE } from "./decode.js";
 export {
   defaultDepthError,
@@ -66,15 +103,18 @@ export {
 export type {
   Drafts,
   ExportEntry,
+  ExportRecord,
   GivenFile,
   Imported,
   ImportedCurve,
   ImportedEntry,
+  ImportedRecord,
   ImportOptions,
 } from "./exchange/exchange.js";
 export { exportLibraries, exportLibrary } from "./exchange/export-library.js";
 export { flatPath, Paths } from "./exchange/flat-path.js";
 export { importFiles } from "./exchange/import-files.js";
+export { recordPath } from "./exchange/records.js";
 export { type FileFailure, type FileSource, memoryFiles, resolvePath } from "./file-source.js";
 export { checkField } from "./forms/check-field.js";
 export { fieldAt } from "./forms/field-at.js";
@@ -121,6 +161,14 @@ export {
 } from "./kinds/motor-in-hand/readings.js";
 export type { MotorInHandDocument } from "./kinds/motor-in-hand/schema.js";
 export { cutSoFar } from "./kinds/motor-in-hand/to-engine.js";
+export type { LearnedDocument } from "./kinds/plan/learned.js";
+export {
+  type LearnedOf,
+  learnedFor,
+  learnedNames,
+  learnedToDocument,
+  learnedToEngine,
+} from "./kinds/plan/learned-to-engine.js";
 export type { PlanDocument } from "./kinds/plan/schema.js";
 export type { RocketDocument } from "./kinds/rocket/schema.js";
 export {
@@ -141,8 +189,30 @@ export {
   type PlacedMotor,
   type PlanParts,
   partsOf,
+  placed,
   placedMotor,
 } from "./load-plan.js";
+export { headingsKey } from "./log/headings-key.js";
+export { LARGEST_LOG } from "./log/log-bytes.js";
+export { logQuantities, movingQuantities } from "./log/log-quantities.js";
+export type {
+  LogColumn,
+  LogColumnReason,
+  LogDoubt,
+  LogDoubtCode,
+  LogLayout,
+  LogMapping,
+  LogPreview,
+  LogQuantity,
+  LogUnitReason,
+  ReadLog,
+  ReadLogRecord,
+  UnreadLog,
+  UnreadText,
+} from "./log/log-types.js";
+export { type MeasuredQuantity, unitChoices as logUnitChoices } from "./log/log-units.js";
+export { logPreview, readLog } from "./log/read-log.js";
+export { columnName } from "./log/resolve-mapping.js";
 export { type Migrated, migrate, type Raw, type VersionChain } from "./migrate.js";
 export { otherRocket } from "./other-rocket.js";
 export { type Doubt, documentDoubts, nodeDoubts, planDoubts } from "./plausible.js";
@@ -159,6 +229,7 @@ export { type OpenContext, type OpenedPlan, openPlan } from "./shortlist/open-pl
 export { type PlanContext, planToEngine, type ToEngine } from "./to-engine.js";
 export { type BackUpNote, backUpHead, backUpNote, backUpSentences } from "./words/back-up.en.js";
 export { basisLines } from "./words/basis.en.js";
+export { binWords, calibrationSentence, topsSentence } from "./words/calibration.en.js";
 export { assumptionWords } from "./words/card-desk.en.js";
 export { type CautionTopic, cautions } from "./words/cautions.en.js";
 export {
@@ -172,6 +243,21 @@ export {
 export { type CheckLine, checkFigures, checkLine, verdictWords } from "./words/check-lines.en.js";
 export { wordForCheck, wordsForCheck } from "./words/checks.en.js";
 export { type CutKind, howCell, kindOfCut, piecesWords, takeOutWords } from "./words/cut.en.js";
+export {
+  coastFlownSentence,
+  debriefHead,
+  fittedClimbSentence,
+  flownDelayWords,
+  flownOutcomeWords,
+  oddsGivenSentence,
+  openingRangeSentence,
+  setFromWords,
+  setSentence,
+  topBandSentence,
+} from "./words/debrief.en.js";
+export { eventReasonWords, eventWords, meaningSentence, toldEvents } from "./words/debrief-events.en.js";
+export { nextSentence, nextTopSentence } from "./words/debrief-next.en.js";
+export { flawSentences, noteSentences, recordSentence } from "./words/debrief-record.en.js";
 export { wordForInput } from "./words/drivers.en.js";
 export {
   climbSentence,
@@ -194,6 +280,26 @@ export {
 } from "./words/headline.en.js";
 export { asksForCut, showsCuts, twoCutsSentence, weatherSentence } from "./words/home-cut.en.js";
 export { acceptedWords, doubtLine, foundWords, issueLine, issueSentence } from "./words/issues.en.js";
+export {
+  delayLearnedSentence,
+  delayRangeWords,
+  dragSentence,
+  factorCell,
+  factorWords,
+  impulseSentence,
+  learnedBasis,
+  sigmaWords,
+  untaughtSentences,
+  untaughtWords,
+} from "./words/learned.en.js";
+export {
+  logColumnName,
+  logColumnWhy,
+  logDoubtSentence,
+  logFaultSentence,
+  logQuantityWords,
+  logReadSentence,
+} from "./words/log.en.js";
 export { type LookOut, lookOutSentences } from "./words/look-out.en.js";
 export {
   type CheckCounts,

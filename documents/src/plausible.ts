@@ -2,6 +2,7 @@ import { type DecisionInputs, labelCheck, standardAirAt } from "@delaywright/eng
 import type { Fault, Issue } from "./issue.js";
 import type { Kind } from "./kinds/kinds.js";
 import { doubtMotor } from "./kinds/motor/plausible.js";
+import { learnedNames } from "./kinds/plan/learned-to-engine.js";
 import { doubtPlan } from "./kinds/plan/plausible.js";
 import { RawView } from "./kinds/raw.js";
 import { doubtRocket } from "./kinds/rocket/plausible.js";
@@ -78,6 +79,7 @@ export function planDoubts(parts: PlanParts, inputs: DecisionInputs): Doubt[] {
   ];
   return [
     ...placed.flatMap(([kind, part]) => (part === undefined ? [] : documentDoubts(kind, part.document, part))),
+    ...learnedDoubts(parts),
     ...labelDoubts(parts, inputs),
     ...pressureDoubts(parts, inputs),
     ...motorDoubts(parts, inputs),
@@ -87,6 +89,46 @@ export function planDoubts(parts: PlanParts, inputs: DecisionInputs): Doubt[] {
 function doubt(part: Placed<Kind>, path: string, code: string, found: unknown, expected: string): Doubt {
   const { accepted, example: _, ...issue }: Issue = placeOfIssue(part, path, code, found, expected);
   return { ...issue, expected: accepted };
+}
+
+/** What was learned of another rocket, motor type or lot is not reckoned with. */
+function learnedDoubts(parts: PlanParts): Doubt[] {
+  const { plan } = parts;
+  const { learned } = plan.document;
+  if (learned === undefined) return [];
+  const now = learnedNames(parts);
+  const doubts: Doubt[] = [];
+  if (learned.rocket !== now.rocket)
+    doubts.push(
+      doubt(
+        plan,
+        "learned.rocket",
+        "learned-of-another-rocket",
+        learned.rocket,
+        `the plan's, ${now.rocket}; the drag that it holds is not reckoned with`,
+      ),
+    );
+  if (learned.motor !== now.motor)
+    doubts.push(
+      doubt(
+        plan,
+        "learned.motor",
+        "learned-of-another-motor",
+        learned.motor,
+        `the plan's, ${now.motor}; impulse and delay that it holds are not reckoned with`,
+      ),
+    );
+  else if (learned.lot !== undefined && learned.delay !== undefined && learned.lot !== now.lot)
+    doubts.push(
+      doubt(
+        plan,
+        "learned.lot",
+        "learned-of-another-lot",
+        learned.lot,
+        `the motor in hand's${now.lot === undefined ? "" : `, ${now.lot}`}; the lot's own share is not reckoned with`,
+      ),
+    );
+  return doubts;
 }
 
 function labelDoubts({ motor }: PlanParts, inputs: DecisionInputs): Doubt[] {

@@ -4,11 +4,14 @@ import {
   type Rocket,
   type StatedPacking,
   standardAirAt,
+  withLearned,
+  withoutLearned,
 } from "@delaywright/engine";
 import type { Issue } from "./issue.js";
 import { fieldLimits, placeOf } from "./kinds/field/to-engine.js";
 import { chargeToEngine, motorToEngine } from "./kinds/motor/to-engine.js";
 import { cutSoFar } from "./kinds/motor-in-hand/to-engine.js";
+import { learnedFor, learnedNames } from "./kinds/plan/learned-to-engine.js";
 import {
   airToEngine,
   limitsToEngine,
@@ -73,9 +76,11 @@ export function planToEngine(parts: PlanParts): ToEngine {
   if (before.length > 0) return { ok: false, issues: before };
   const inputs = inputsOf(parts);
   if ("file" in inputs) return { ok: false, issues: [inputs] };
-  const issues = planConflicts(parts, inputs);
+  // labels and conflicts are the documents' own, whatever flights taught
+  const own = withoutLearned(inputs);
+  const issues = planConflicts(parts, own);
   if (issues.length > 0) return { ok: false, issues };
-  return { ok: true, inputs, context: contextOf(parts), warnings: planDoubts(parts, inputs) };
+  return { ok: true, inputs, context: contextOf(parts), warnings: planDoubts(parts, own) };
 }
 
 /** The documents in SI units, whatever they say against each other; an issue where that cannot be told. */
@@ -92,7 +97,7 @@ export function inputsOf(parts: PlanParts): DecisionInputs | Issue {
     wind: siOr(weather?.wind, "speed", 0),
     temperature: air.temperature ?? standardAirAt(place.elevation).temperature,
   };
-  return {
+  const inputs: DecisionInputs = {
     air,
     wind: windToEngine(weather),
     rocket,
@@ -112,6 +117,8 @@ export function inputsOf(parts: PlanParts): DecisionInputs | Issue {
     ruleSet: ruleSetOf(parts),
     packing: packingOf(parts),
   };
+  const learned = plan.learned && learnedFor(plan.learned, learnedNames(parts), inputs.spread);
+  return learned === undefined ? inputs : withLearned(inputs, learned);
 }
 
 function ruleSetOf({ plan, ruleSet }: PlanParts): NonNullable<DecisionInputs["ruleSet"]> {

@@ -6,6 +6,33 @@ export { saturationPressure, virtualTemperature } from "./air/humidity.js";
 export { geopotential, standardAir, standardAirAt } from "./air/standard.js";
 export { type AirTable, airTable, tableAir } from "./air/table.js";
 export { dynamicViscosity } from "./air/viscosity.js";
+export {
+  type AgainstFlight,
+  againstFlight,
+  type EventDifference,
+  type EventMeaning,
+  type PredictedEvent,
+  type PredictedOpening,
+} from "./debrief/against-flight.js";
+export type { ClimbFit, FlownDelay } from "./debrief/climb-fit.js";
+export type { EventHints } from "./debrief/event-hints.js";
+export { findEvents } from "./debrief/find-events.js";
+export { type FitClimbOptions, fitClimb } from "./debrief/fit-climb.js";
+export type { FlightRecord, FlightSpan, RecordFlaw } from "./debrief/flight-record.js";
+export { flightsIn } from "./debrief/flights-in.js";
+export { type FlownDelayHow, flownDelay } from "./debrief/flown-delay.js";
+export { cutShort, type FlownOpening, flownOpening, flownOutcome } from "./debrief/flown-opening.js";
+export {
+  type EventName,
+  type EventReason,
+  eventNames,
+  type FoundEvent,
+  type FoundEvents,
+} from "./debrief/found-events.js";
+export type { LogMark, LogSamples } from "./debrief/log-samples.js";
+export { flightRecord } from "./debrief/make-record.js";
+export { movableRange, moveEvent } from "./debrief/move-event.js";
+export { thinned } from "./debrief/thinned.js";
 export type { CutPlan } from "./decision/cut-plan.js";
 export { decide } from "./decision/decide.js";
 export { type DecideOptions, defaultDecideOptions, defaultDrawsOf } from "./decision/decide-options.js";
@@ -61,6 +88,7 @@ export { type Strength, strengthOf } from "./decision/opening-rules.js";
 export type { OtherRocket } from "./decision/over-cut.js";
 export { type PlanWindow, planWindow, standingDelay } from "./decision/plan-window.js";
 export { achievableSettings, type Element } from "./decision/removals.js";
+export { setDelayError } from "./decision/setting-scatter.js";
 export { cutAllowed } from "./decision/settings.js";
 export {
   type Candidate,
@@ -135,10 +163,26 @@ export {
   stabilityOverFlight,
 } from "./flight/stability-over-flight.js";
 export type { Kinematics, Leg, Phase } from "./flight/trajectory.js";
+export { withScales } from "./flight/with-scales.js";
 export { InputError, type Issue } from "./issues.js";
+export type { AppliedLearning } from "./learning/applied-learning.js";
+export {
+  type Calibration,
+  type CalibrationBin,
+  calibration,
+  type PastOdds,
+  type ShareSeen,
+} from "./learning/calibration.js";
+export { learn } from "./learning/learn.js";
+export type { Learned, LearnedDelay, TaughtFlight } from "./learning/learned.js";
+export { type DelayOutlook, learnedDelayAt, ofAnotherLot } from "./learning/learned-delay.js";
+export type { LearningPriors } from "./learning/priors.js";
+export { withLearned, withoutLearned } from "./learning/with-learned.js";
 export { leastSquares } from "./math/least-squares.js";
 export { normalCdf, normalQuantile } from "./math/normal.js";
+export { neverHappened, wilsonInterval } from "./math/proportion.js";
 export { rootBetween } from "./math/root.js";
+export { studentCdf, studentQuantile } from "./math/student.js";
 export type { Vec3 } from "./math/vec3.js";
 export { type Burn, burnOf } from "./motor/burn.js";
 export { thrustIssues } from "./motor/checks.js";

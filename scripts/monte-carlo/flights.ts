@@ -1,7 +1,5 @@
 import { writeFileSync } from "node:fs";
-import { readFile, stat } from "node:fs/promises";
-import { dirname, resolve } from "node:path";
-import { type FileSource, loadPlan, planToEngine } from "@delaywright/documents";
+import { loadPlan, planToEngine } from "@delaywright/documents";
 import {
   type DecisionInputs,
   decide,
@@ -12,24 +10,16 @@ import {
   uncertainInputCount,
 } from "@delaywright/engine";
 import { xoroshiro128plus } from "pure-rand/generator/xoroshiro128plus";
+import { diskFiles } from "../../cli/src/io/files.js";
 
 /*
  * Brute force: every flight flown once by the plain integrator, its delay drawn too, judged by the definitions alone.
  * Usage: node scripts/monte-carlo/run.mjs EXAMPLE DRAWS SEED
  */
 
-const files: FileSource = {
-  resolve: (base, relative) => resolve(dirname(base), relative),
-  async read(path) {
-    const found = await stat(path).catch(() => undefined);
-    if (found === undefined) return { ok: false, reason: "missing" };
-    return { ok: true, bytes: await readFile(path) };
-  },
-};
-
 const [plan = "", drawsText = "200000", seedText = "1", out = ""] = process.argv.slice(2);
 const draws = Number(drawsText);
-const loaded = await loadPlan(plan, files);
+const loaded = await loadPlan(plan, diskFiles);
 if (loaded.parts === undefined) throw new Error(`cannot load ${plan}`);
 const made = planToEngine(loaded.parts);
 if (!made.ok) throw new Error(`cannot translate ${plan}`);

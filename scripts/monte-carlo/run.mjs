@@ -4,22 +4,17 @@ import { spawnSync } from "node:child_process";
 import { mkdtempSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { build } from "esbuild";
+import { bundled } from "../bundled.mjs";
 
 const [example, draws = "200000", seed = "1"] = process.argv.slice(2);
 if (example === undefined) {
   console.error("usage: node scripts/monte-carlo/run.mjs EXAMPLE [DRAWS] [SEED], for example worked-example");
   process.exit(2);
 }
-const bundle = join(mkdtempSync(join(tmpdir(), "monte-carlo-")), "flights.mjs");
-await build({
-  entryPoints: ["scripts/monte-carlo/flights.ts"],
-  outfile: bundle,
-  bundle: true,
-  platform: "node",
-  format: "esm",
-  conditions: ["source"],
-});
+const bundle = await bundled(
+  "scripts/monte-carlo/flights.ts",
+  join(mkdtempSync(join(tmpdir(), "monte-carlo-")), "flights.mjs"),
+);
 const folder = join("cli", "examples", example);
 const run = spawnSync(
   process.execPath,

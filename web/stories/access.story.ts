@@ -63,6 +63,9 @@ async function everyScreen(page: Page, bench: BenchPage, look: Look): Promise<vo
     await look(`the page of a new ${what}`);
     await page.goto("#/");
   }
+  await bench.openShelf("Flights");
+  await look("the empty library of flights");
+  await page.goto("#/");
   const place = await bench.goToImport();
   await place.paste('{"kind":"rocket","version":1,"name":"Half","diameter":"76"}');
   await look("the import");
@@ -92,7 +95,18 @@ async function nothingLeft(page: Page, look: Look): Promise<void> {
 
 /** The plan's sheet in its states, the label and the pad. */
 async function theSheet(page: Page, plan: PlanPage, look: Look): Promise<void> {
-  const titles = ["Rocket", "Motor", "Field & weather", "Delay", "Cut", "Packing", "Checks", "Prep", "Card"] as const;
+  const titles = [
+    "Rocket",
+    "Motor",
+    "Field & weather",
+    "Delay",
+    "Cut",
+    "Packing",
+    "Checks",
+    "Prep",
+    "Card",
+    "Debrief",
+  ] as const;
   for (const title of titles) await plan.section(title);
   await look("a plan, settled");
   const wind = field(await plan.section("Field & weather"), "Wind");

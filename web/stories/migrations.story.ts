@@ -16,7 +16,7 @@ function saved(version: number): SavedDatabase {
   return JSON.parse(readFileSync(new URL(`./data/databases/v${version}.json`, import.meta.url), "utf8"));
 }
 
-for (const version of [1, 2, 3]) {
+for (const version of [1, 2, 3, 4]) {
   story(`a bench that version ${version} of the app left opens with everything in place`, async ({ page }) => {
     const database = saved(version);
     const documents = database.stores.find(({ name }) => name === "documents")?.rows as readonly SavedDocument[];

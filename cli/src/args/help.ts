@@ -1,7 +1,18 @@
 /** Examples that stand under each command's help. */
 export const examples: Readonly<
   Record<
-    "all" | "decide" | "fly" | "shortlist" | "cut" | "window" | "charge" | "prep" | "card" | "check" | "app",
+    | "all"
+    | "decide"
+    | "fly"
+    | "shortlist"
+    | "cut"
+    | "window"
+    | "charge"
+    | "prep"
+    | "card"
+    | "debrief"
+    | "check"
+    | "app",
     string
   >
 > = Object.freeze({
@@ -19,6 +30,7 @@ Examples:
   delaywright decide plan.json
   delaywright decide plan.json --json > decision.json
   delaywright decide plan.json --draws 20000 --seed 7 --workers 4
+  delaywright decide plan.json --flights flights
 
 PLAN names the rocket, the motor, the tool, the field and the weather. The answer comes first: the
 delay to cut, how it is cut, how good its odds are, and what to look out for. The same plan, seed
@@ -87,6 +99,20 @@ Examples:
 One page in black ink that needs nothing else: open it in a browser and print it at 100 %. Its QR
 code holds the plan with all its documents; --read turns the text of such a code back into a plan.
 Where a check says stop the card says so at its head, and the exit code is 3.`,
+  debrief: `
+Examples:
+  delaywright debrief plan.json flight.csv --set 10s
+  delaywright debrief plan.json flight.csv --flights flights -o flights/third.flight.json
+  delaywright debrief plan.json flights/third.flight.json --flights flights --json > debrief.json
+  delaywright debrief plan.json flight.csv --column time=1:s --column height=3:ft
+
+LOG is a table of figures: one row a moment, any delimiter, decimal points or commas. What its
+columns hold is told from headings and figures; --column says otherwise. A log document or a flight
+document may stand in its place. Without --set the delay counts as written, read or chosen in the
+documents; where nobody says, nothing is learned of it. With --flights it learns from that folder
+too, and a mapping that was typed once is remembered for equal headings. PLAN is the plan as flown
+for a record, and the plan whose next odds are asked about. Nothing changes a plan but you. Where no
+setting is good enough next time the exit code is 3.`,
   check: `
 Examples:
   delaywright check plan.json

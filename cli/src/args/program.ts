@@ -2,6 +2,7 @@ import { Command, CommanderError, Option } from "commander";
 import { EXIT, type Io } from "../io/io.js";
 import { addCard } from "./add-card.js";
 import { addCharge } from "./add-charge.js";
+import { addDebrief } from "./add-debrief.js";
 import { addPrep } from "./add-prep.js";
 import { addShortlist } from "./add-shortlist.js";
 import { addWindow } from "./add-window.js";
@@ -35,15 +36,17 @@ function addDecide(program: Command, run: (act: () => Promise<number>) => Promis
     .summary("the delay to cut, with its odds and its cut")
     .description("From a plan to the delay to cut: the flight, the odds of every setting, the cut, the checks.")
     .argument("<plan>", "the plan's file")
-    .addOption(new Option("--all-checks", "list every rule: those within limits, and those not checked and why"));
+    .addOption(new Option("--all-checks", "list every rule: those within limits, and those not checked and why"))
+    .addOption(new Option("--flights <folder>", "learn from the flight documents in this folder"));
   addDrawing(command)
     .addHelpText("after", examples.decide)
-    .action((plan: string, options: PlanOptions) =>
+    .action((plan: string, options: PlanOptions & { readonly flights?: string }) =>
       run(async () => {
         const args = {
           plan,
           ...(await drawingOf(options)),
           ...flag("allChecks", options.allChecks),
+          ...given("flights", options.flights, String),
         };
         return (await import("../commands/decide.js")).decide(args, io);
       }),
@@ -184,7 +187,19 @@ export async function runProgram(words: readonly string[], io: Io, version: stri
     })
     .exitOverride()
     .addHelpText("after", examples.all);
-  for (const add of [addDecide, addFly, addShortlist, addCut, addWindow, addCharge, addPrep, addCard, addCheck, addApp])
+  for (const add of [
+    addDecide,
+    addFly,
+    addShortlist,
+    addCut,
+    addWindow,
+    addCharge,
+    addPrep,
+    addCard,
+    addDebrief,
+    addCheck,
+    addApp,
+  ])
     add(program, run, io);
   try {
     await program.parseAsync(words, { from: "user" });

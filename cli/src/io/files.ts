@@ -17,18 +17,26 @@ function reasonOf(error: unknown): FileFailure {
   return failures[(error as NodeJS.ErrnoException).code ?? ""] ?? "not-allowed";
 }
 
+async function readUpTo(path: string, most: number): ReturnType<Files["read"]> {
+  try {
+    const facts = await stat(path);
+    if (!facts.isFile()) return { ok: false, reason: "not-a-file" };
+    if (facts.size > most) return { ok: false, reason: "too-large" };
+    return { ok: true, bytes: await readFile(path) };
+  } catch (error) {
+    return { ok: false, reason: reasonOf(error) };
+  }
+}
+
 /** Files on the disk. Their size is looked at before they are read. */
 export const diskFiles: Files = {
   async read(path) {
     const { LARGEST_FILE } = await import("@delaywright/documents");
-    try {
-      const facts = await stat(path);
-      if (!facts.isFile()) return { ok: false, reason: "not-a-file" };
-      if (facts.size > LARGEST_FILE) return { ok: false, reason: "too-large" };
-      return { ok: true, bytes: await readFile(path) };
-    } catch (error) {
-      return { ok: false, reason: reasonOf(error) };
-    }
+    return readUpTo(path, LARGEST_FILE);
+  },
+  async readRecord(path) {
+    const { LARGEST_LOG } = await import("@delaywright/documents");
+    return readUpTo(path, LARGEST_LOG);
   },
   resolve: (base, relative) => (isAbsolute(relative) ? relative : join(dirname(base), relative)),
   async list(folder) {

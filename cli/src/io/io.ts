@@ -5,6 +5,8 @@ import type { EnsembleRunner, MotorRunner } from "@delaywright/engine";
 export interface Files extends FileSource {
   /** Names of the files in a folder, sorted; none where it cannot be read. */
   list(folder: string): Promise<readonly string[]>;
+  /** Reads a whole file that may be larger than a document: an altimeter's record. */
+  readRecord(path: string): ReturnType<FileSource["read"]>;
 }
 
 /** Shows how far a long run has come. */

@@ -26,6 +26,7 @@ export function memoryIo(files: Readonly<Record<string, string | Uint8Array>>, c
     },
     files: {
       ...source,
+      readRecord: source.read,
       list(folder) {
         const before = folder === "." || folder === "" ? "" : `${folder}/`;
         const inside = Object.keys(files)

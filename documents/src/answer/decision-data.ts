@@ -1,6 +1,17 @@
-import type { CutPlan, Decision, DecisionInputs, MarginAt, Odds, Setting, ToCut, Unopened } from "@delaywright/engine";
+import type {
+  CutPlan,
+  Decision,
+  DecisionInputs,
+  Learned,
+  MarginAt,
+  Odds,
+  Setting,
+  ToCut,
+  Unopened,
+} from "@delaywright/engine";
 import type { Doubt } from "../plausible.js";
 import type { PlanContext } from "../to-engine.js";
+import { type FactorData, factorData } from "./factor-data.js";
 import { type DescentData, descentData, type FlightData, flightData } from "./flight-data.js";
 import { type GivenData, givenData } from "./given-data.js";
 
@@ -77,8 +88,20 @@ export interface DecisionData
     readonly guideExitAtAngle: Decision["stability"]["guideExitAtAngle"];
     readonly burnout: MarginAt;
   };
+  /** What flights taught, as far as it was reckoned with; null: nothing. */
+  readonly learned: LearnedBasis | null;
   readonly limits: DecisionInputs["limits"];
   readonly doubts: readonly Doubt[];
+}
+
+/** What of the odds rests on past flights. */
+export interface LearnedBasis {
+  /** Factors on what the documents say. */
+  readonly drag: FactorData;
+  readonly impulse: FactorData;
+  /** Delays of the motor type seen, and bounds; null: none. */
+  readonly delays: { readonly seen: number; readonly bounds: number } | null;
+  readonly flights: Learned["flights"];
 }
 
 /** Without the last digits that adding and dividing leave: nanoseconds and nanometres mean nothing here. */
@@ -89,6 +112,17 @@ function neat(value: number): number {
 /** A cut as plain data. */
 export function cutData({ delay, removed, end, spacers, depth }: CutPlan): CutData {
   return { delay: neat(delay), removed: neat(removed), end, spacers, depth: depth === null ? null : neat(depth) };
+}
+
+function learnedBasis(learned: Learned | undefined): LearnedBasis | null {
+  if (learned === undefined || learned.flights.rocket + learned.flights.motor === 0) return null;
+  const { drag, impulse, delay, flights } = learned;
+  return {
+    drag: factorData(drag.mean, drag.sd),
+    impulse: factorData(impulse.mean, impulse.sd),
+    delays: delay === undefined ? null : { seen: delay.seen, bounds: delay.bounds },
+    flights,
+  };
 }
 
 const nothing = {
@@ -155,6 +189,7 @@ export function decisionData({ decision, inputs, context, doubts }: Answer): Dec
     drivers: decision.drivers,
     delayShareOfOdds: decision.delayShareOfOdds,
     strength: decision.strength,
+    learned: learnedBasis(inputs.learned),
     limits: inputs.limits,
     packing: decision.packing,
     checks: decision.checks,

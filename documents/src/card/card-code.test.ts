@@ -69,6 +69,30 @@ function photographed(path: string, size: number, scale = 3): string | undefined
   return jsQR(pixels, side, side)?.data;
 }
 
+const taught = {
+  rocket: rocket.name,
+  motor: motor.name,
+  drag: { factor: 1.08312, sd: 0.0512345 },
+  impulse: { factor: 0.991234, sd: 0.0221234 },
+  correlation: 0.412345,
+  delay: {
+    offset: "0.234567 s",
+    offsetSd: "0.198765 s",
+    rate: 1.01234,
+    rateSd: 0.0212345,
+    lot: 0.345678,
+    lotSd: 0.912345,
+    correlations: [-0.612345, -0.112345, -0.0512345],
+    motorScale: 0.876543,
+    degrees: 13,
+    seconds: "0.75 s",
+    fraction: 0.1,
+    seen: 3,
+    bounds: 1,
+  },
+  flights: { rocket: 2, motor: 4, both: 1 },
+  accepted: "2026-05-02T19:30",
+};
 const inHand = { "plan.json": { ...plan, motor: "bag-3.json" } };
 const text = (document: unknown): string =>
   `DELAYWRIGHT1:${toBase45(deflateSync(utf8(toSigns(JSON.stringify(document)))))}:`;
@@ -78,6 +102,7 @@ describe("cardCode() and readCardCode()", () => {
   test.each([
     ["a motor type", {}],
     ["a motor in hand", inHand],
+    ["what flights taught", { "plan.json": { ...plan, motor: "bag-3.json", learned: taught } }],
     [
       "a curve in a file of its own",
       {

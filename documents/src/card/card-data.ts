@@ -40,6 +40,7 @@ type Shared =
   | "overCut"
   | "limits"
   | "strength"
+  | "learned"
   | "warnings"
   | "doubts"
   | "seed"
@@ -176,9 +177,9 @@ export function cardData({ data, parts, computed, version }: CardInputs): CardDa
 
 function sharedOf(data: DecisionData): Pick<DecisionData, Shared> {
   const { context, given, coast, apogeeHeight, toCut, opened, unopened, overCut } = data;
-  const { limits, strength, warnings, doubts, seed, draws, model } = data;
+  const { limits, strength, learned, warnings, doubts, seed, draws, model } = data;
   const flown = { context, given, coast, apogeeHeight, toCut, opened, unopened, overCut };
-  return { ...flown, limits, strength, warnings, doubts, seed, draws, model };
+  return { ...flown, limits, strength, learned, warnings, doubts, seed, draws, model };
 }
 
 function flyerOf({ flyer }: PlanParts): CardData["flyer"] {

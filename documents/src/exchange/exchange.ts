@@ -36,10 +36,26 @@ export interface ImportedCurve {
   readonly newtons: readonly number[];
 }
 
+/** A file of figures that came with the log that was read from it. */
+export interface ImportedRecord {
+  /** By which its log names it. */
+  readonly path: string;
+  readonly bytes: Uint8Array;
+  /** The bytes are compressed, as they were exported. */
+  readonly gzip: boolean;
+}
+
+/** A file of figures to be exported, compressed. */
+export interface ExportRecord {
+  readonly path: string;
+  readonly gzip: Uint8Array;
+}
+
 /** Everything that came in. */
 export interface Imported {
   readonly entries: readonly ImportedEntry[];
   readonly curves: readonly ImportedCurve[];
+  readonly records: readonly ImportedRecord[];
   /** What was not taken at all, and why. */
   readonly issues: readonly Issue[];
 }

@@ -2,7 +2,8 @@ import { LARGEST_FILE } from "../decode.js";
 import { utf8 } from "../file-source.js";
 import { isKind } from "../kinds/kinds.js";
 import type { Raw } from "../migrate.js";
-import type { ExportEntry } from "./exchange.js";
+import type { ExportEntry, ExportRecord } from "./exchange.js";
+import { piecesOfRecord, type RecordPiece } from "./records.js";
 
 /** Deepest document that stands in a library as itself: the library around it adds two. */
 const DEEPEST_INSIDE = 60;
@@ -15,11 +16,16 @@ const DEEPEST_INSIDE = 60;
  *
  * @param entries paths and documents; the paths as the documents name each other by them, each once
  * @param name what the library is called
+ * @param records pieces of the files that logs were read from
  * @returns JSON text of a library document, ending with a line break
  * @example
  * exportLibrary([{ path: "larkmoor.field.json", raw: field }], "My bench");
  */
-export function exportLibrary(entries: readonly ExportEntry[], name: string): string {
+export function exportLibrary(
+  entries: readonly ExportEntry[],
+  name: string,
+  records: readonly RecordPiece[] = [],
+): string {
   const documents = entries.filter((entry): entry is ExportEntry & { raw: Raw } => fits(entry.raw));
   const others = entries.filter((entry) => !fits(entry.raw));
   const unreadable = others.map(({ path, raw, text }) => ({
@@ -37,6 +43,7 @@ export function exportLibrary(entries: readonly ExportEntry[], name: string): st
     `"documents": ${lines(documents.map((entry) => entry.raw))}`,
     ...(unreadable.length === 0 ? [] : [`"unreadable": ${lines(unreadable)}`]),
     ...(drafts.length === 0 ? [] : [`"drafts": ${lines(drafts)}`]),
+    ...(records.length === 0 ? [] : [`"records": ${lines(records)}`]),
   ];
   return `{\n  ${parts.join(",\n  ")}\n}\n`;
 }
@@ -44,30 +51,43 @@ export function exportLibrary(entries: readonly ExportEntry[], name: string): st
 /** What a library has around its documents, names of any length included [bytes]. */
 const AROUND = 10_000;
 
+/** What one library is made of. */
+interface Part {
+  readonly entries: ExportEntry[];
+  readonly records: RecordPiece[];
+}
+
 /**
  * As `exportLibrary`, in as many libraries as it takes for each to be small enough to be read again: one, but for very large
- * benches. Importing them together gives the same entries.
+ * benches. Importing them together gives the same entries and records.
  *
  * @param entries paths and documents
  * @param name what each library is called
+ * @param records files that logs were read from, compressed
  * @example
  * exportLibraries(entries, "My bench").length; // 1
  */
-export function exportLibraries(entries: readonly ExportEntry[], name: string): string[] {
-  const parts: ExportEntry[][] = [[]];
+export function exportLibraries(
+  entries: readonly ExportEntry[],
+  name: string,
+  records: readonly ExportRecord[] = [],
+): string[] {
+  const parts: Part[] = [{ entries: [], records: [] }];
   let size = AROUND;
-  for (const entry of entries) {
-    const own = sizeOf(entry);
-    const last = parts.at(-1) ?? [];
-    if (last.length > 0 && size + own > LARGEST_FILE) {
-      parts.push([entry]);
-      size = AROUND + own;
-    } else {
-      last.push(entry);
+  const roomFor = (own: number): Part => {
+    const last = parts.at(-1);
+    if (last !== undefined && (size === AROUND || size + own <= LARGEST_FILE)) {
       size += own;
+      return last;
     }
-  }
-  return parts.map((part) => exportLibrary(part, name));
+    size = AROUND + own;
+    const next: Part = { entries: [], records: [] };
+    parts.push(next);
+    return next;
+  };
+  for (const entry of entries) roomFor(sizeOf(entry)).entries.push(entry);
+  for (const piece of records.flatMap(piecesOfRecord)) roomFor(JSON.stringify(piece).length + 100).records.push(piece);
+  return parts.map((part) => exportLibrary(part.entries, name, part.records));
 }
 
 /** About what an entry takes in a library, and no less [bytes]. */

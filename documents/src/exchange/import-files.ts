@@ -1,12 +1,13 @@
 import { readThrust } from "../csv/thrust.js";
-import { resolvePath } from "../file-source.js";
+import { resolvePath, utf8 } from "../file-source.js";
 import type { Fault, Issue } from "../issue.js";
 import { isKind, type Kind } from "../kinds/kinds.js";
 import type { Raw } from "../migrate.js";
 import { readValue } from "../read.js";
 import { failureWords } from "../words/accepted.en.js";
-import type { GivenFile, Imported, ImportedCurve, ImportedEntry, ImportOptions } from "./exchange.js";
+import type { GivenFile, Imported, ImportedCurve, ImportedEntry, ImportedRecord, ImportOptions } from "./exchange.js";
 import { baseName, flatPath, isFlat, Paths } from "./flat-path.js";
+import { joinedRecords, recordPath } from "./records.js";
 import { isRaw, type Named, withReferences } from "./references.js";
 import { type Piece, shortName, unpack } from "./unpack.js";
 
@@ -14,26 +15,30 @@ import { type Piece, shortName, unpack } from "./unpack.js";
  * Takes in any set of files: documents alone or with those they refer to, in folders or not, libraries, thrust curves.
  *
  * Every document gets a flat path, and every path that it names is rewritten to the flat one; documents inside others stay
- * there. A thrust curve that a motor names moves into the motor. Nothing is thrown, a wrong file stops no other, and a wrong
+ * there. A thrust curve that a motor names moves into the motor; a record that a log names comes beside it. Nothing is thrown, a wrong file stops no other, and a wrong
  * document is kept as it is.
  *
  * @param files names with their folders, and bytes of at most `LARGEST_FILE` each
  * @param options taken: paths in use already
- * @returns documents in the order of the files, curves without a motor, and what was not taken
+ * @returns documents in the order of the files, curves without a motor, records of logs, and what was not taken
  * @example
  * const { entries } = await importFiles([{ name: "demo.rocket.json", bytes }]);
  * entries[0]?.path; // "demo.rocket.json"
  */
 export async function importFiles(files: readonly GivenFile[], options: ImportOptions = {}): Promise<Imported> {
-  const { pieces, issues } = unpack(files);
+  const { pieces, records: parts, issues } = unpack(files);
   const taken = new Set(options.taken ?? []);
-  const importer = new Importer(pieces, taken);
+  const whole = joinedRecords(parts);
+  const importer = new Importer(pieces, new Set([...taken, ...whole.records.map(({ path }) => path)]));
   const entries = pieces.filter((piece) => piece.is !== "table").map((piece) => importer.entry(piece));
   const lone = importer.loneCurves();
-  return { entries, curves: lone.curves, issues: [...issues, ...lone.issues] };
+  const records = [...whole.records, ...importer.records.values()];
+  return { entries, curves: lone.curves, records, issues: [...issues, ...whole.issues, ...lone.issues] };
 }
 
 class Importer {
+  /** Files that came with the logs that name them. */
+  readonly records = new Map<string, ImportedRecord>();
   private readonly pieces: readonly Piece[];
   private readonly taken: ReadonlySet<string>;
   private readonly paths = new Map<Piece, string>();
@@ -110,14 +115,15 @@ class Importer {
       return flat;
     }
     if (found === undefined || found.is !== "table") {
-      missing();
+      if (what === "thrust" || !this.taken.has(text)) missing();
       return undefined;
     }
     this.used.add(found);
     if (what === "record") {
-      const accepted = "a log beside its file; the file itself is not taken";
-      faults.push({ path, code: "file-not-taken", found: JSON.stringify(text), accepted, example: "" });
-      return undefined;
+      const bytes = utf8(found.text);
+      const record = recordPath(found.file, bytes);
+      this.records.set(record, { path: record, bytes, gzip: false });
+      return record;
     }
     const read = readThrust(found.text);
     if (read.ok) return { time: [...read.curve.times], newtons: [...read.curve.thrusts] };

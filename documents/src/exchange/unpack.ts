@@ -8,6 +8,7 @@ import { failureWords } from "../words/accepted.en.js";
 import type { Drafts, GivenFile } from "./exchange.js";
 import { baseName } from "./flat-path.js";
 import { leniently } from "./leniently.js";
+import { type RecordPiece, recordPiecesIn } from "./records.js";
 import { isRaw } from "./references.js";
 
 /** Most documents and curves that one import takes. */
@@ -30,32 +31,35 @@ export interface Piece {
 /** What is in the files, and what was not taken. */
 export interface Unpacked {
   readonly pieces: readonly Piece[];
+  /** Parts of records, as libraries hold them. */
+  readonly records: readonly RecordPiece[];
   readonly issues: readonly Issue[];
 }
 
 /** Takes files apart: documents, the documents of libraries, and tables. */
 export function unpack(files: readonly GivenFile[]): Unpacked {
   const pieces: Piece[] = [];
+  const records: RecordPiece[] = [];
   const issues: Issue[] = [];
   for (const { name, bytes } of files) {
     const file = resolvePath("", name.replaceAll("\\", "/"));
     if (bytes.length > LARGEST_FILE)
       issues.push(refused(file, "file-too-large", `${bytes.length} bytes`, failureWords["too-large"]));
-    else pieces.push(...piecesOf(file, bytes, issues));
+    else pieces.push(...piecesOf(file, bytes, issues, records));
   }
-  if (pieces.length <= MOST_DOCUMENTS) return { pieces, issues };
+  if (pieces.length <= MOST_DOCUMENTS) return { pieces, records, issues };
   const code = "too-many-documents";
   issues.push(
     refused("", code, `${pieces.length} documents`, `at most ${MOST_DOCUMENTS} at once; the rest was left out`),
   );
-  return { pieces: pieces.slice(0, MOST_DOCUMENTS), issues };
+  return { pieces: pieces.slice(0, MOST_DOCUMENTS), records, issues };
 }
 
 function refused(file: string, code: string, found: string, accepted: string): Issue {
   return { file, path: "", code, found, accepted, example: "" };
 }
 
-function piecesOf(file: string, bytes: Uint8Array, issues: Issue[]): Piece[] {
+function piecesOf(file: string, bytes: Uint8Array, issues: Issue[], records: RecordPiece[]): Piece[] {
   const decoded = decodeText(bytes);
   const base = { file, keep: undefined };
   if (!decoded.ok) {
@@ -67,7 +71,7 @@ function piecesOf(file: string, bytes: Uint8Array, issues: Issue[]): Piece[] {
   }
   const { text } = decoded;
   if (!looksLikeDocument(file, text)) return [{ ...base, is: "table", value: undefined, text, faults: [] }];
-  return fromText(base, text, issues);
+  return fromText(base, text, issues, records);
 }
 
 /** A document from its text; of a library its documents. */
@@ -75,7 +79,8 @@ function fromText(
   base: Pick<Piece, "file" | "keep" | "drafts">,
   text: string,
   issues: Issue[],
-  nested = false,
+  /** Null: it stands inside a library already. */
+  records: RecordPiece[] | null,
 ): Piece[] {
   const parsed = parseJson(text);
   if (!parsed.ok) return [{ ...base, is: "text", value: undefined, text, faults: parsed.faults }];
@@ -83,7 +88,10 @@ function fromText(
     const { issues: found } = readValue(parsed.value, { file: base.file });
     return [{ ...base, is: "text", value: undefined, text, faults: found }];
   }
-  if (parsed.value["kind"] === "library" && !nested) return fromLibrary(base.file, parsed.value, parsed.faults, issues);
+  if (parsed.value["kind"] === "library" && records !== null) {
+    records.push(...recordPiecesIn(parsed.value["records"]));
+    return fromLibrary(base.file, parsed.value, parsed.faults, issues);
+  }
   return [{ ...base, is: "document", value: parsed.value, text, faults: parsed.faults }];
 }
 
@@ -118,7 +126,7 @@ function fromLibrary(library: string, raw: Raw, faults: readonly Fault[], issues
   });
   const texts = listOf(raw["unreadable"]).flatMap((each, index): Piece[] => {
     if (!isRaw(each) || typeof each["text"] !== "string") return [];
-    return fromText(base(each["file"], documents.length + index), each["text"], issues, true);
+    return fromText(base(each["file"], documents.length + index), each["text"], issues, null);
   });
   return [...pieces, ...texts];
 }

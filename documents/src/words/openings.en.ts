@@ -1,7 +1,8 @@
-import type { DecisionData, SettingData } from "../answer/decision-data.js";
+import type { DecisionData, LearnedBasis, SettingData } from "../answer/decision-data.js";
 import { defaultSpread } from "../defaults.js";
 import { FOOT, type UnitSystem } from "../quantity/systems.js";
 import { suggestedSetting } from "./headline.en.js";
+import { factorWords, sigmaWords } from "./learned.en.js";
 import { amount, figureWords, glued, upperFirst } from "./numbers.en.js";
 import { wordForWarning } from "./warnings.en.js";
 
@@ -56,20 +57,37 @@ export function openingWords(setting: SettingData, draws: number, units: UnitSys
 
 /** On what the odds of a setting rest, as a clause. */
 export function restsWords(
-  { draws, given, warnings }: Pick<DecisionData, "draws" | "given" | "warnings">,
+  { draws, given, warnings, learned }: Pick<DecisionData, "draws" | "given" | "warnings" | "learned">,
   { delaySd }: SettingData,
 ): string {
   if (draws === 1) return "one flight, without any spread";
   const { seconds, fraction } = given.delayScatter;
   const standard = seconds === defaultSpread.delay.seconds && fraction === defaultSpread.delay.fraction;
   const scatter = `${amount(delaySd, "s", 1)} one sigma`;
+  const taught = learned?.delays ?? null;
+  if (learned !== null && taught !== null)
+    return [`${delaysSeenWords(taught)}, ${scatter}`, dragLearnedWords(learned)].join("; ");
   const delay = standard
     ? `the standard's tolerance for the delay, ${scatter}, no delay of this motor type logged yet`
     : `the plan's own figure for the delay's scatter, ${scatter}`;
   const drag = warnings
     .filter((warning) => warning.code === basisWarning)
     .map((warning) => wordForWarning({ ...warning, value: null }));
-  return [delay, ...drag].join("; ");
+  return [delay, ...(learned === null ? drag : [dragLearnedWords(learned)])].join("; ");
+}
+
+/** `3 delays of this motor type seen`, `2 delays of this motor type seen and 1 bound`. */
+function delaysSeenWords({ seen, bounds }: { readonly seen: number; readonly bounds: number }): string {
+  const ofType = `${seen} ${seen === 1 ? "delay" : "delays"} of this motor type seen`;
+  return bounds === 0 ? ofType : `${ofType} and ${bounds} ${bounds === 1 ? "bound" : "bounds"}`;
+}
+
+/** `drag 8 % more than reckoned, ± 3.6 %, from 3 flights of this rocket`. */
+function dragLearnedWords({ drag, flights }: LearnedBasis): string {
+  const said = factorWords(drag);
+  const amountOf = said === "as reckoned" ? said : `${said} than reckoned`;
+  if (flights.rocket === 0) return "drag not learned: no flight of this rocket logged yet";
+  return `drag ${amountOf}, ± ${sigmaWords(drag)}, from ${flights.rocket} ${flights.rocket === 1 ? "flight" : "flights"} of this rocket`;
 }
 
 /** What all odds leave out. */

@@ -226,7 +226,7 @@ function openedAt(inputs: DecisionInputs, flight: FlightResult, setting: Setting
   if (setting === null || events.burnout === null || events.landing === null) return null;
   const { delay } = inputs.motor;
   const burnout = delay.kind !== "none" && delay.clock === "ignition" ? model.burn.end : events.burnout.time;
-  const time = burnout + setting.delay + inputs.recovery.lineStretch;
+  const time = burnout + (setting.delayMean ?? setting.delay) + inputs.recovery.lineStretch;
   if (time >= events.landing.time) return null;
   return descend(model, flight.at(time), 1e-6);
 }

@@ -34,6 +34,8 @@ export interface Setting extends CutPlan {
   readonly odds: Odds;
   /** One sigma of the delay's scatter at this setting [s]. */
   readonly delaySd: number;
+  /** Mean of the delay as it burns [s], where flights have taught it; left out: the delay as cut. */
+  readonly delayMean?: number;
   /** Airspeed at opening [m/s]. */
   readonly openingSpeed: {
     readonly p05: number;

@@ -1,6 +1,7 @@
 import { fly } from "../flight/fly.js";
 import { defaultFlightOptions, type TurningModel } from "../flight/options.js";
 import type { FlightResult } from "../flight/result.js";
+import { learnedDelayAt } from "../learning/learned-delay.js";
 import { noSpread, varies } from "../spread/drawn-values.js";
 import type { FlightSampleSpec } from "./flight-sample.js";
 import type { DecisionInputs } from "./inputs.js";
@@ -27,7 +28,7 @@ const untilFactor = 1.25;
  * draw is the nominal flight: one is enough.
  *
  * @param inputs without issues
- * @param setting mean and one sigma of the delay [s]: a `Setting` of the decision
+ * @param setting delay as cut and one sigma of its scatter [s]: a `Setting` of the decision; what was learned moves its mean
  * @example
  * flightSampleSpec(inputs, { delay: 10, delaySd: 1 }, { seed: 1 });
  */
@@ -40,6 +41,7 @@ export function flightSampleSpec(
   const flight =
     options.flight ?? fly(inputs, { tolerance: roughTolerance, ...(options.model ? { model: options.model } : {}) });
   const top = flight.events.apogee?.position[2] ?? 0;
+  const outlook = inputs.learned?.delay && learnedDelayAt(inputs.learned.delay, setting.delay);
   const uncertain = varies(spread) || setting.delaySd > 0;
   return {
     ensemble: {
@@ -48,7 +50,8 @@ export function flightSampleSpec(
       ...(uncertain ? {} : { tolerance: defaultFlightOptions.tolerance }),
       spread: uncertain ? spread : noSpread,
       opening: {
-        settings: [{ delay: setting.delay, sd: setting.delaySd }],
+        settings: [{ delay: outlook?.mean ?? setting.delay, sd: setting.delaySd }],
+        ...(outlook === undefined || setting.delaySd === 0 ? {} : { degrees: outlook.degrees }),
         clock: motor.delay.kind === "none" ? "burnout" : motor.delay.clock,
         lineStretch: recovery.lineStretch,
         speedLimit: limits.openingSpeed,

@@ -6,11 +6,11 @@ import { prepareFlight } from "../flight/model.js";
 import { drawnValues } from "../spread/drawn-values.js";
 import { drawNormals, drawSize } from "../spread/draws.js";
 import type { EnsembleSpec } from "../spread/ensemble.js";
+import { dropBefore, heightsAt, motionAt } from "../spread/flight-records.js";
 import { flyDraw } from "../spread/fly-draw.js";
 import { JudgeWork, judgeFlight } from "../spread/judge.js";
 import { judgedSize, sampleSize } from "../spread/opening-spec.js";
 import { CanopyFall } from "./flight-sample-descent.js";
-import { dropBefore, heightsAt, motionAt } from "./flight-sample-records.js";
 
 /** Outcomes of an opening, in the order of their numbers in `FlightSampleChunk.outcome`. */
 export const openingOutcomes = ["clean", "earlyFast", "lateFast", "leanFast", "low", "grounded"] as const;

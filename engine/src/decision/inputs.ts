@@ -1,4 +1,5 @@
 import type { FlightInputs } from "../flight/inputs.js";
+import type { AppliedLearning } from "../learning/applied-learning.js";
 import type { GroundPoint, Zone } from "../packing/landing-zone.js";
 import type { PackingInputs, PackingOptions } from "../packing/packing-inputs.js";
 import type { RuleSet } from "../rules/check-rules.js";
@@ -98,4 +99,6 @@ export interface DecisionInputs extends FlightInputs {
   /** Left out: `association`. */
   readonly ruleSet?: RuleSet;
   readonly packing?: StatedPacking;
+  /** What flights taught, already in drag, thrust and spread: see `withLearned`. */
+  readonly learned?: AppliedLearning;
 }

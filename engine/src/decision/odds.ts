@@ -1,4 +1,3 @@
-import { padTemperature } from "../air/at-field.js";
 import { fly } from "../flight/fly.js";
 import { defaultFlightOptions, type FlightOptions } from "../flight/options.js";
 import type { FlightResult } from "../flight/result.js";
@@ -14,10 +13,10 @@ import {
 } from "../spread/ensemble.js";
 import type { CutPlan } from "./cut-plan.js";
 import type { Setting } from "./decision.js";
-import { type DelayScatter, delayScatter } from "./delay-scatter.js";
+import type { DelayScatter } from "./delay-scatter.js";
 import type { DecisionInputs } from "./inputs.js";
 import { fillDistanceOf, type Strength, strengthOf } from "./opening-rules.js";
-import { depthPerSecondOf } from "./removals.js";
+import { settingScatter } from "./setting-scatter.js";
 import { noOpenings, oddsOf, openingsOf } from "./summary.js";
 
 /**
@@ -97,20 +96,6 @@ function clockOf(inputs: DecisionInputs): "burnout" | "ignition" {
   return delay.kind === "none" ? "burnout" : delay.clock;
 }
 
-function scatterOf(inputs: DecisionInputs, flight: FlightResult, plan: CutPlan): DelayScatter {
-  const { motor, tool, cutSoFar, spread } = inputs;
-  const { model, events } = flight;
-  const asItIs = cutSoFar !== undefined && plan.depth !== null && Math.abs(plan.depth - cutSoFar.removedDepth) < 1e-9;
-  const cutError = plan.removed > 0 ? (spread.cutDepth ?? tool?.depthError ?? 0) : 0;
-  const depthPerSecond = motor.delay.kind === "adjustable" ? depthPerSecondOf(motor.delay, tool) : undefined;
-  return delayScatter(plan.delay, spread.delay, {
-    depthError: asItIs && varies(spread) ? cutSoFar.depthError : cutError,
-    ...(depthPerSecond === undefined ? {} : { depthPerSecond }),
-    motorTemperature: inputs.motorTemperature ?? padTemperature(inputs.air),
-    pressure: model.airAt(0.5 * (events.apogee?.position[2] ?? 0)).pressure,
-  });
-}
-
 /** The nominal flight, near enough to lay out tables and to judge draws about it. */
 export function roughFlight(inputs: DecisionInputs, options: FlightOptions): FlightResult {
   return fly(inputs, { ...options, tolerance: roughTolerance });
@@ -137,8 +122,9 @@ function prepareOdds(inputs: DecisionInputs, plans: readonly CutPlan[], options:
   const rough = options.near ?? roughFlight(inputs, options.flight);
   const top = rough.events.apogee?.position[2] ?? 0;
   const strength = strengthOf(rough.model, limits, top, inputs.packing?.fittingsStrength);
-  const scatters = plans.map((plan) => scatterOf(inputs, rough, plan));
+  const scatters = plans.map((plan) => settingScatter(inputs, rough, plan));
   const uncertain = varies(spread) || scatters.some((s) => s.total > 0);
+  const degrees = scatters[0]?.degrees;
   const spec: EnsembleSpec = {
     inputs: flightInputsOf(inputs),
     options: rough.options,
@@ -146,7 +132,8 @@ function prepareOdds(inputs: DecisionInputs, plans: readonly CutPlan[], options:
     ...(options.shift === undefined ? {} : { shift: options.shift }),
     spread: uncertain ? spread : noSpread,
     opening: {
-      settings: plans.map((plan, i) => ({ delay: plan.delay, sd: scatters[i]!.total })),
+      settings: plans.map((plan, i) => ({ delay: scatters[i]!.mean ?? plan.delay, sd: scatters[i]!.total })),
+      ...(degrees === undefined ? {} : { degrees }),
       clock: clockOf(inputs),
       lineStretch: recovery.lineStretch,
       speedLimit: limits.openingSpeed,
@@ -174,6 +161,7 @@ function judgedBy(prepared: PreparedOdds, chunk: EnsembleChunk, flight: FlightRe
       ...plan,
       odds,
       delaySd: scatters[i]!.total,
+      ...(scatters[i]!.mean === undefined ? {} : { delayMean: scatters[i]!.mean }),
       ...(samples > 0 ? openingsOf(chunk, plans.length, i, samples) : noOpenings),
       firesFirst: recovery.motorCharge === "backup" && recovery.electronics !== undefined ? firesFirst : null,
     };

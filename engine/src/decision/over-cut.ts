@@ -1,4 +1,5 @@
 import { fly } from "../flight/fly.js";
+import { ofMotorAlone, withLearned, withoutLearned } from "../learning/with-learned.js";
 import type { Recovery } from "../packing/recovery.js";
 import type { Rocket } from "../rocket/rocket.js";
 import { checksOf } from "./checks.js";
@@ -127,6 +128,14 @@ function rocketChecks(inputs: DecisionInputs, { flight, chunk }: JudgedSettings)
   return checksOf(facts, inputs.ruleSet).filter(({ code }) => ofRocket.includes(code));
 }
 
+/** The plan's motor in another rocket: what was learned of the motor type goes with it. */
+function inOtherRocket(inputs: DecisionInputs, rocket: Rocket): DecisionInputs {
+  const { learned } = inputs;
+  if (learned === undefined) return { ...inputs, rocket };
+  const there = { ...withoutLearned(inputs), rocket };
+  return withLearned(there, ofMotorAlone(learned, there.spread));
+}
+
 async function suitedRockets(
   inputs: DecisionInputs,
   plan: CutPlan,
@@ -137,7 +146,7 @@ async function suitedRockets(
   for (const { name, rocket, recovery } of rockets) {
     if (rocket.mount.diameter < inputs.motor.diameter - 5e-4) continue;
     if (rocket.mount.diameter > inputs.motor.diameter + 2e-3) continue;
-    const there: DecisionInputs = { ...inputs, rocket, recovery, ballast: { mass: 0, at: 0 } };
+    const there: DecisionInputs = { ...inOtherRocket(inputs, rocket), recovery, ballast: { mass: 0, at: 0 } };
     if (fly(there, { ...options.flight, tolerance: 1e-6 }).ended !== "landed") continue;
     const judged = await judgeSettings(there, [plan], { ...options, draws: Math.min(searchDraws, options.draws) });
     const { clean, holds } = judged.settings[0]!.odds;

@@ -1,5 +1,6 @@
 import type { FlightResult } from "../flight/result.js";
 import { speedOf } from "../flight/trajectory.js";
+import { burnOf } from "../motor/burn.js";
 import { parseDesignation } from "../motor/designation.js";
 import { isHighPowerRocket } from "../motor/high-power.js";
 import { motorClass } from "../motor/motor-class.js";
@@ -35,6 +36,8 @@ export function flightFacts(
   const { windRead, ...statedFacts } = stated;
   const { model, events } = flight;
   const { burn } = model;
+  // classes and distances are of the motor as it was certified, whatever flights taught of its impulse
+  const certified = inputs.learned === undefined ? burn : burnOf(inputs.learned.before.motor.thrust);
   const liftOffMass = model.airframe.mass + motor.loadedMass;
   const certifiedAverageThrust =
     motor.designation === undefined ? undefined : parseDesignation(motor.designation)?.averageThrust;
@@ -45,8 +48,8 @@ export function flightFacts(
     highPower: isHighPowerRocket({
       liftOffMass,
       motor: {
-        totalImpulse: burn.totalImpulse,
-        averageThrust: certifiedAverageThrust ?? burn.averageThrust,
+        totalImpulse: certified.totalImpulse,
+        averageThrust: certifiedAverageThrust ?? certified.averageThrust,
         propellantMass,
         sparking: stated.metalSponge === true,
       },
@@ -54,10 +57,10 @@ export function flightFacts(
     complex: false,
     liftOffMass,
     retention: rocket.mount.retention,
-    totalImpulse: burn.totalImpulse,
+    totalImpulse: certified.totalImpulse,
     propellantMass,
     certifiedAverageThrust,
-    motorClass: motorClass(burn.totalImpulse),
+    motorClass: motorClass(certified.totalImpulse),
     thrustToWeight: burn.averageThrust / (liftOffMass * model.gravityAt(0)),
     guideExitSpeed: events.guideExit === null ? 0 : speedOf(events.guideExit.velocity),
     marginAtGuideExit: bothEnds(stability.guideExit.calibres),

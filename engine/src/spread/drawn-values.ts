@@ -24,14 +24,14 @@ export const noSpread: Spread = Object.freeze({
 
 /** Does any input of the flight or the delay vary? */
 export function varies(spread: Spread): boolean {
-  const { delay, cutDepth, ...flight } = spread;
+  const { delay, cutDepth, dragWithImpulse: _, ...flight } = spread;
   return [delay.seconds, delay.fraction, cutDepth ?? 0, ...Object.values(flight)].some((sd) => sd > 0);
 }
 
 /**
  * Turns standard normal values into what one flight flies with.
  *
- * Factors are exp(σz), additions σz. A flight whose drawn mass, inertia or burn time would be absurd cannot occur: factors
+ * Factors are exp(σz), additions σz; a correlated thrust follows the drag's z, and its own as far as it is not told by it. A flight whose drawn mass, inertia or burn time would be absurd cannot occur: factors
  * are positive.
  *
  * @param z standard normal values in the order of `flightInputsDrawn`
@@ -39,7 +39,13 @@ export function varies(spread: Spread): boolean {
  */
 export function drawnValues(spread: Spread, z: Float64Array, out: DrawnValues): DrawnValues {
   out.dragScale = Math.exp(spread.dragScale * z[place.dragScale]!);
-  out.totalImpulse = Math.exp(spread.totalImpulse * z[place.totalImpulse]!);
+  const { dragWithImpulse = 0 } = spread;
+  const own = z[place.totalImpulse]!;
+  const thrust =
+    dragWithImpulse === 0
+      ? own
+      : dragWithImpulse * z[place.dragScale]! + Math.sqrt(Math.max(0, 1 - dragWithImpulse ** 2)) * own;
+  out.totalImpulse = Math.exp(spread.totalImpulse * thrust);
   out.burnTime = Math.exp(spread.burnTime * z[place.burnTime]!);
   out.mass = Math.exp(spread.mass * z[place.mass]!);
   out.inertia = Math.exp(spread.inertia * z[place.inertia]!);

@@ -9,6 +9,7 @@ import { FastOutcome } from "../flight/fast/fast-flight.js";
 import type { FastWork } from "../flight/fast/work.js";
 import type { FlightInputs } from "../flight/inputs.js";
 import { normalCdf, normalQuantile } from "../math/normal.js";
+import { studentQuantile } from "../math/student.js";
 import { drawnValues } from "./drawn-values.js";
 import { drawNormals, drawSize } from "./draws.js";
 import { JudgeWork, judgeFlight } from "./judge.js";
@@ -63,8 +64,11 @@ function brute({ work, flight, burnout }: Judged, by: OpeningSpec, setting: numb
   const open = bruteJudge(work, flight, by);
   const mean = openingAt(by, flight, burnout, delay);
   const odds = new Float64Array(judgedSize);
+  const { degrees } = by;
+  const scatter = (p: number): number =>
+    degrees === undefined ? normalQuantile(p) : studentQuantile(p, degrees) * Math.sqrt((degrees - 2) / degrees);
   for (let i = 0; i < count; i++) {
-    const time = mean + (sd > 0 ? sd * normalQuantile((i + 0.5) / count) : 0);
+    const time = mean + (sd > 0 ? sd * scatter((i + 0.5) / count) : 0);
     const { outcome, holds } = open(time);
     odds[outcome]! += 1 / count;
     if (holds) odds[HOLDS]! += 1 / count;
@@ -104,6 +108,32 @@ test("judgeFlight() integrates the delay as brute force does, whatever the fligh
   }
   // every outcome, and holds, has been met
   expect([...seen].sort()).toEqual([CLEAN, EARLY_FAST, LATE_FAST, LEAN_FAST, LOW, GROUNDED, HOLDS]);
+});
+
+test("judgeFlight() integrates a delay that flights have taught, a Student-t, as brute force does", () => {
+  const count = 10_000;
+  for (const degrees of [4, 11]) {
+    const settings = [8, 12, 16].map((delay) => ({ delay, sd: 1.2 }));
+    const by = { ...spec, degrees, settings };
+    const result = judge(flightD, by);
+    by.settings.forEach((_, s) => {
+      const odds = brute(result, by, s, count);
+      for (let k = 0; k <= HOLDS; k++)
+        expect(Math.abs(result.judged[s * judgedSize + k]! - odds[k]!), `${degrees}, setting ${s}`).toBeLessThan(
+          8 / count,
+        );
+    });
+  }
+});
+
+test("judgeFlight() samples openings of a Student-t at its own quantiles", () => {
+  const settings = [{ delay: 12, sd: 1.1 }];
+  const by = { ...spec, settings, degrees: 6, samples: 8 };
+  const { flight, burnout, samples } = judge(flightD, by);
+  for (let k = 0; k < 8; k++) {
+    const off = 1.1 * studentQuantile((k + 0.5) / 8, 6) * Math.sqrt(4 / 6);
+    expect(samples[3 * k + 2]! + flight.apogeeTime).toBeCloseTo(openingAt(by, flight, burnout, 12) + off, 6);
+  }
 });
 
 test("judgeFlight() agrees with brute force on random flights under random limits", () => {

@@ -1,6 +1,7 @@
 import { type FastOutcome, recorded } from "../flight/fast/fast-flight.js";
 import { type FastWork, mostRecords, recordSize } from "../flight/fast/work.js";
 import { normalCdf, normalQuantile } from "../math/normal.js";
+import { studentTable } from "../math/student-table.js";
 import { airspeed2, noteNodes, recordAt, SpeedNodes, speedCrossings } from "./crossings.js";
 import {
   CLEAN,
@@ -30,12 +31,26 @@ export class JudgeWork {
   readonly classes = new Int32Array(mostEdges + 1);
   readonly holding = new Int32Array(mostEdges + 1);
   edgeCount = 0;
+  /** Of the delay's scatter, in its standard deviations. */
+  readonly cdf: (z: number) => number;
+  readonly quantile: (p: number) => number;
 
   /** @param records most steps of a flight that is judged: those that its work holds */
   constructor(spec: OpeningSpec, records = mostRecords) {
     this.spec = spec;
     this.nodes = new SpeedNodes(records + 64);
+    const { cdf, quantile } = scatterShape(spec.degrees);
+    this.cdf = cdf;
+    this.quantile = quantile;
   }
+}
+
+/** The distribution of a delay's scatter, scaled to a standard deviation of 1. */
+function scatterShape(degrees: number | undefined): Pick<JudgeWork, "cdf" | "quantile"> {
+  if (degrees === undefined) return { cdf: normalCdf, quantile: normalQuantile };
+  const table = studentTable(degrees);
+  const scale = Math.sqrt((degrees - 2) / degrees);
+  return { cdf: (z) => table.cdf(z / scale), quantile: (p) => scale * table.quantile(p) };
 }
 
 /** Is the airspeed below the level at a time, given where it crosses and how it starts? */
@@ -164,7 +179,7 @@ function openingTime(spec: OpeningSpec, flight: FastOutcome, nominalBurnout: num
  * Judges every setting on one flight: odds of each outcome with the delay's scatter integrated, and sampled openings.
  *
  * For one flight the outcome is piecewise constant in the time of opening, so the integral over the delay is a sum of normal
- * probabilities between the edges: exact, and the six outcomes sum to 1.
+ * (where flights have taught it, Student-t) probabilities between the edges: exact, and the six outcomes sum to 1.
  *
  * @param nominalBurnout burnout of the nominal flight [s], for a delay that counts from ignition
  * @param strata uniform number that shifts the sampled quantiles of the delay
@@ -182,7 +197,7 @@ export function judgeFlight(
   samples: Float64Array,
   samplesAt: number,
 ): void {
-  const { spec } = j;
+  const { spec, cdf } = j;
   const { settings } = spec;
   if (settings.length === 0) return;
   judged.fill(0, judgedAt, judgedAt + settings.length * judgedSize);
@@ -199,7 +214,7 @@ export function judgeFlight(
     const o = judgedAt + s * judgedSize;
     let before = 0;
     for (let i = 0; i <= j.edgeCount; i++) {
-      const upTo = i === j.edgeCount ? 1 : normalCdf((j.edges[i]! - mean) * perSd);
+      const upTo = i === j.edgeCount ? 1 : cdf((j.edges[i]! - mean) * perSd);
       const share = upTo - before;
       before = upTo;
       judged[o + j.classes[i]!]! += share;
@@ -207,14 +222,14 @@ export function judgeFlight(
     }
     if (spec.electronicsDelay !== null) {
       const opened = flight.apogeeTime + spec.electronicsDelay + spec.lineStretch;
-      judged[o + FIRES_FIRST] = normalCdf((opened - mean + spec.lineStretch) * perSd);
+      judged[o + FIRES_FIRST] = cdf((opened - mean + spec.lineStretch) * perSd);
     }
   }
-  sampleOpenings(spec, w, flight, nominalBurnout, strata, samples, samplesAt);
+  sampleOpenings(j, w, flight, nominalBurnout, strata, samples, samplesAt);
 }
 
 function sampleOpenings(
-  spec: OpeningSpec,
+  { spec, quantile }: JudgeWork,
   w: FastWork,
   flight: FastOutcome,
   nominalBurnout: number,
@@ -225,7 +240,7 @@ function sampleOpenings(
   const { settings } = spec;
   const start = flight.burnout + spec.lineStretch;
   for (let k = 0; k < spec.samples; k++) {
-    const z = normalQuantile((k + strata) / spec.samples);
+    const z = quantile((k + strata) / spec.samples);
     for (let s = 0; s < settings.length; s++) {
       const { delay, sd } = settings[s]!;
       const time = Math.max(start, openingTime(spec, flight, nominalBurnout, delay) + sd * z);

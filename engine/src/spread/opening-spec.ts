@@ -1,7 +1,9 @@
 /** What an opening is judged by, the same for every draw. */
 export interface OpeningSpec {
-  /** Mean and one sigma of the delay at each achievable setting [s]. */
+  /** Mean and one sigma of the delay as it burns, at each achievable setting [s]. */
   readonly settings: readonly { readonly delay: number; readonly sd: number }[];
+  /** Degrees of freedom of the delay's Student-t, > 2, where flights have taught it; left out: it is normal. */
+  readonly degrees?: number;
   /** `ignition`: the delay counts from ignition plus the nominal burn time, whatever the drawn burn. */
   readonly clock: "burnout" | "ignition";
   /** From firing to line stretch [s]. */

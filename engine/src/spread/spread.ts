@@ -4,6 +4,8 @@ export interface Spread {
   readonly dragScale: number;
   /** Factor exp(σz) on the thrust, at fixed propellant mass. */
   readonly totalImpulse: number;
+  /** Correlation of the logarithms of drag and thrust, −1…1, where flights have taught both; left out: none. */
+  readonly dragWithImpulse?: number;
   /** Factor exp(σz) on the burn's times, at constant impulse. */
   readonly burnTime: number;
   /** Factor exp(σz) on the mass without motor. */

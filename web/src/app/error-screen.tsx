@@ -17,7 +17,7 @@ export function ErrorScreen({ error }: { readonly error: unknown }) {
         page again.
       </p>
       <p className="error-screen-acts">
-        <button type="button" className="next-act" onClick={() => exportBench(dayOf(new Date()))}>
+        <button type="button" className="next-act" onClick={() => void exportBench(dayOf(new Date()))}>
           Export everything
         </button>
         <button type="button" className="act" onClick={() => location.reload()}>

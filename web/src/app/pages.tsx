@@ -8,6 +8,7 @@ const loadLibraries = () => import("../libraries/index.js");
 const loadLabel = () => import("../label/label-page.js");
 const loadShortlist = () => import("../shortlist/shortlist-page.js");
 const loadCardDesk = () => import("../card-desk/card-desk-page.js");
+const loadFlights = () => import("../flights/flights-page.js");
 const loadImport = () => import("../exchange/import-page.js");
 
 const PlanPage = lazy(async () => ({ default: (await loadPlan()).PlanPage }));
@@ -17,11 +18,21 @@ const DocumentPage = lazy(async () => ({ default: (await loadLibraries()).Docume
 const LabelPage = lazy(async () => ({ default: (await loadLabel()).LabelPage }));
 const ShortlistPage = lazy(async () => ({ default: (await loadShortlist()).ShortlistPage }));
 const CardDeskPage = lazy(async () => ({ default: (await loadCardDesk()).CardDeskPage }));
+const FlightsPage = lazy(async () => ({ default: (await loadFlights()).FlightsPage }));
 const ImportPage = lazy(async () => ({ default: (await loadImport()).ImportPage }));
 
 /** Loads what the first page did not need, so that going on takes no time. */
 export function loadAhead(): void {
-  for (const load of [loadPlan, loadPad, loadLibraries, loadLabel, loadShortlist, loadCardDesk, loadImport])
+  for (const load of [
+    loadPlan,
+    loadPad,
+    loadLibraries,
+    loadLabel,
+    loadShortlist,
+    loadCardDesk,
+    loadFlights,
+    loadImport,
+  ])
     load().catch(() => undefined);
 }
 
@@ -43,6 +54,7 @@ export function Page({ route }: { readonly route: Route }) {
     case "shortlist":
       return <ShortlistPage path={route.path} />;
     case "shelf":
+      if (route.shelf === "flights") return <FlightsPage />;
       return <ShelfPage shelf={route.shelf} />;
     case "document":
       return <DocumentPage shelf={route.shelf} path={route.path} />;

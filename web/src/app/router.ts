@@ -1,7 +1,17 @@
 import { useSyncExternalStore } from "react";
 
 /** Libraries, by the word that stands in the address. `others`: what has no library of its own, or cannot be read. */
-export const shelves = ["rockets", "motors", "hands", "tools", "fields", "flyers", "rules", "others"] as const;
+export const shelves = [
+  "rockets",
+  "motors",
+  "hands",
+  "tools",
+  "fields",
+  "flyers",
+  "rules",
+  "flights",
+  "others",
+] as const;
 export type Shelf = (typeof shelves)[number];
 
 /** Where in the app one is. The address after the hash says it, so that the app works from any folder and offline. */

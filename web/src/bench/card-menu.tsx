@@ -26,7 +26,7 @@ export function CardMenu({ entry, say }: CardMenuProps) {
     else if (key === "copy" && raw !== null) {
       addDocument("plan", copyOf(raw));
       say(`${name} was duplicated.`);
-    } else if (key === "export") exportOne(path, raw !== null);
+    } else if (key === "export") void exportOne(path, raw !== null);
     else if (key === "name" || key === "delete") setAsks(key);
   };
   return (

@@ -3,13 +3,12 @@ import { type Raw, upperFirst } from "@delaywright/documents";
 import { Button } from "react-aria-components";
 import { addressOf, go } from "../app/router.js";
 import { PageTop } from "../chrome/page-top.js";
-import { Alternatives } from "../parts/index.js";
+import { Alternatives, PickField } from "../parts/index.js";
 import { addDocument, useEntries, useSettings } from "../store/index.js";
 import { DeskAnswer } from "./desk-answer.js";
 import { ReadCard } from "./read-card.js";
 import { surroundingsOf, surroundingsWords } from "./surroundings.js";
 import { TypedCard } from "./typed-card.js";
-import { PickField } from "./typed-field.js";
 import { type Desk, useDesk } from "./use-desk.js";
 
 const ways = [

@@ -1,4 +1,4 @@
-import { More, Section, SwitchRow } from "../parts/index.js";
+import { More, PickField, Section, SwitchRow } from "../parts/index.js";
 import { useEntries } from "../store/index.js";
 import {
   canopyShapes,
@@ -10,7 +10,7 @@ import {
   rocketFields,
   type TypedField as Typed,
 } from "./desk-form.js";
-import { PickField, TypedField } from "./typed-field.js";
+import { TypedField } from "./typed-field.js";
 import type { Desk } from "./use-desk.js";
 
 /** A card as it is typed off, in the order in which cards say it. */

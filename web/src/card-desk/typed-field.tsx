@@ -1,16 +1,5 @@
 import { acceptedWords, foundWords, type Issue, upperFirst } from "@delaywright/documents";
-import {
-  TextField as AriaTextField,
-  Button,
-  FieldError,
-  Input,
-  Label,
-  ListBox,
-  ListBoxItem,
-  Popover,
-  Select,
-  SelectValue,
-} from "react-aria-components";
+import { TextField as AriaTextField, FieldError, Input, Label } from "react-aria-components";
 import { FieldAside } from "../parts/field-notes.js";
 import type { TypedField as Typed } from "./desk-form.js";
 
@@ -45,36 +34,5 @@ export function TypedField({ field, label, aside, leftOut, value, issue, onType 
         </FieldError>
       )}
     </AriaTextField>
-  );
-}
-
-export interface PickFieldProps {
-  readonly label: string;
-  readonly items: readonly { readonly id: string; readonly word: string }[];
-  readonly chosen: string;
-  readonly aside?: string | undefined;
-  readonly onChoose: (id: string) => void;
-}
-
-/** One of several, in no document. */
-export function PickField({ label, items, chosen, aside, onChoose }: PickFieldProps) {
-  return (
-    <Select className="field wide" value={chosen} onChange={(key) => key !== null && onChoose(String(key))}>
-      <Label>{label}</Label>
-      <Button className="choice-control">
-        <SelectValue />
-        <span className="choice-mark" aria-hidden="true" />
-      </Button>
-      {aside !== undefined && <FieldAside aside={aside} needed={false} />}
-      <Popover className="choice-list" offset={2}>
-        <ListBox items={items}>
-          {(item) => (
-            <ListBoxItem className="choice-item" textValue={item.word}>
-              {item.word}
-            </ListBoxItem>
-          )}
-        </ListBox>
-      </Popover>
-    </Select>
   );
 }

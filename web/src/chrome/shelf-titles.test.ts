@@ -9,7 +9,8 @@ test.each([
   ["x.json", "plan", null],
   ["me.flyer.json", "flyer", "flyers"],
   ["club.rule-set.json", null, "rules"],
-  ["third.flight.json", "flight", "others"],
+  ["third.flight.json", "flight", "flights"],
+  ["third.log.json", "log", "others"],
   ["torn.json", null, "others"],
 ] as const)("shelfOf() puts %s, read as %s, into %s", (path, kind, shelf) => {
   expect(shelfOf({ path, kind })).toBe(shelf);

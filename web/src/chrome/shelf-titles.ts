@@ -10,6 +10,7 @@ export const shelfTitles: Readonly<Record<Shelf, string>> = Object.freeze({
   fields: "Fields",
   flyers: "Flyers",
   rules: "Rule sets",
+  flights: "Flights",
   others: "Other documents",
 });
 
@@ -21,6 +22,7 @@ const kindsOfShelves: Readonly<Partial<Record<Shelf, Kind>>> = Object.freeze({
   fields: "field",
   flyers: "flyer",
   rules: "rule-set",
+  flights: "flight",
 });
 
 /** The kind that a library holds; undefined for what has no library of its own. */

@@ -14,7 +14,7 @@ export function ExportAct({ isNext = false, onDone }: ExportActProps) {
   const [, change] = useSettings();
   const run = () => {
     const now = new Date();
-    exportBench(dayOf(now));
+    void exportBench(dayOf(now));
     change({ lastExport: now.getTime() });
     onDone?.();
   };

@@ -19,14 +19,21 @@ export function exportNames(parts: number, day: string): string[] {
 }
 
 /** Offers the whole bench as files to keep. */
-export function exportBench(day: string): void {
-  const texts = exportInParts();
+export async function exportBench(day: string): Promise<void> {
+  const texts = await exportInParts();
   for (const [index, name] of exportNames(texts.length, day).entries()) saveText(name, texts[index] ?? "", JSON_TYPE);
 }
 
 /** Offers one document as a file: with all that it refers to as one library, where it refers to anything. */
-export function exportOne(path: string, refers: boolean): void {
-  const text = refers ? exportDocuments([path]) : (rawFile(path) ?? "");
-  const name = refers ? path.replace(/(\.[a-z-]+)?\.json$/, ".library.json") : path;
-  saveText(name, text, JSON_TYPE);
+export async function exportOne(path: string, refers: boolean): Promise<void> {
+  if (!refers) {
+    saveText(path, rawFile(path) ?? "", JSON_TYPE);
+    return;
+  }
+  const texts = await exportDocuments([path]);
+  const stem = path.replace(/(\.[a-z-]+)?\.json$/, "");
+  for (const [index, text] of texts.entries()) {
+    const count = texts.length === 1 ? "" : `-${index + 1}`;
+    saveText(`${stem}${count}.library.json`, text, JSON_TYPE);
+  }
 }

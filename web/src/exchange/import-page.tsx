@@ -19,7 +19,7 @@ export function ImportPage() {
           <h2>From files</h2>
           <p className="second">
             Single documents, a whole back-up, or a thrust curve as CSV with a time and a thrust column. What is on the
-            bench already stays as it is.
+            bench already stays as it is. An altimeter's log is taken in at the Debrief of its plan.
           </p>
           <FileDrop
             label="Choose files"

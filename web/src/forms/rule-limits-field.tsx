@@ -1,6 +1,7 @@
 import "./rule-limits.css";
 import { issueSentence, rulesOfClubs, ruleWords } from "@delaywright/documents";
-import { Button, Label, ListBox, ListBoxItem, Popover, Select, SelectValue } from "react-aria-components";
+import { Button, Label, Select } from "react-aria-components";
+import { ChoiceControl, ChoiceList } from "../parts/choice-list.js";
 import { fieldId } from "../parts/field-id.js";
 import { isKeyed, joinField, type Keyed, valueAt } from "../parts/field-path.js";
 import { Alternatives } from "../parts/index.js";
@@ -41,20 +42,8 @@ export function RuleLimitsField({ path, base }: RuleLimitsFieldProps) {
         isDisabled={free.length === 0}
       >
         <Label>Set or turn off another rule</Label>
-        <Button className="choice-control">
-          <SelectValue />
-          <span className="choice-mark" aria-hidden="true" />
-        </Button>
-        <Popover className="choice-list" offset={2}>
-          <ListBox items={free}>
-            {({ id, name, source }) => (
-              <ListBoxItem id={id} className="choice-item rule-item" textValue={`${name}, ${source}`}>
-                {name}
-                <small>{source}</small>
-              </ListBoxItem>
-            )}
-          </ListBox>
-        </Popover>
+        <ChoiceControl />
+        <ChoiceList items={free.map(({ id, name, source }) => ({ id, word: name, note: source }))} />
       </Select>
     </fieldset>
   );

@@ -31,7 +31,10 @@ export function DocumentActs({ shelf, entry, users }: DocumentActsProps) {
           Duplicate
         </Button>
       )}
-      <Button className="act" onPress={() => exportOne(path, raw !== null && referencesOf(raw).length > 0)}>
+      <Button
+        className="act"
+        onPress={() => void exportOne(path, raw !== null && (kind === "log" || referencesOf(raw).length > 0))}
+      >
         Export
       </Button>
       <Button className="act" onPress={() => setAsks(true)}>

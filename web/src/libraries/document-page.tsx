@@ -106,9 +106,24 @@ function Form({ entry }: { readonly entry: Entry }) {
           </a>
         </p>
       );
+    case "flight":
+      return <OpenDebrief raw={entry.raw} />;
     case null:
       return null;
     default:
       return <p className="second">It is kept, exported and imported with the rest; it has no form of its own.</p>;
   }
+}
+
+/** The way to where a flight is debriefed: its plan. */
+function OpenDebrief({ raw }: Pick<Entry, "raw">) {
+  const plan = [raw?.["planFile"], raw?.["plan"]].find((path) => typeof path === "string");
+  if (plan === undefined) return <p className="second">It has its plan inside it, and no sheet of its own.</p>;
+  return (
+    <p>
+      <a className="act" href={addressOf({ page: "plan", path: plan })}>
+        Open the plan, with its debrief
+      </a>
+    </p>
+  );
 }

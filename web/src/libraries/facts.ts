@@ -87,6 +87,7 @@ export function factsOf(shelf: Shelf, raw: Raw, nameOf: (path: string) => string
       const set = count === 0 ? null : count === 1 ? "1 rule set" : `${count} rules set`;
       return words(typed(raw["source"]), typed(raw["edition"]), set);
     }
+    case "flights":
     case "others":
       return words(typed(raw["kind"]));
   }

@@ -9,6 +9,7 @@ export const oneOfShelf: Readonly<Record<Shelf, string>> = Object.freeze({
   fields: "field",
   flyers: "flyer",
   rules: "rule set",
+  flights: "flight",
   others: "document",
 });
 
@@ -21,5 +22,6 @@ export const emptyWords: Readonly<Record<Shelf, string>> = Object.freeze({
   fields: "No field yet. Make one from its height above the sea and its edges.",
   flyers: "No flyer yet. Make one from a name, a certification level and an age.",
   rules: "No rule set yet. Make one where your club's own rules are tighter or looser than the association's.",
+  flights: "No flight yet. Begin one on a plan's prep sheet, or take its log in at the Debrief.",
   others: "Nothing else is kept here.",
 });

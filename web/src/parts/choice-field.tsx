@@ -1,15 +1,5 @@
-import "./choice.css";
-import {
-  Button,
-  Label,
-  ListBox,
-  ListBoxItem,
-  Popover,
-  Radio,
-  RadioGroup,
-  Select,
-  SelectValue,
-} from "react-aria-components";
+import { Label, Radio, RadioGroup, Select } from "react-aria-components";
+import { ChoiceControl, ChoiceList } from "./choice-list.js";
 import { fieldId } from "./field-id.js";
 import { FieldAside, FieldHints, FieldProblem, frameClass } from "./field-notes.js";
 import type { FieldProps } from "./field-props.js";
@@ -47,22 +37,11 @@ export function ChoiceField(props: ChoiceFieldProps) {
       placeholder="choose"
     >
       <Label>{label}</Label>
-      <Button id={fieldId(path, field)} className="choice-control">
-        <SelectValue />
-        <span className="choice-mark" aria-hidden="true" />
-      </Button>
+      <ChoiceControl id={fieldId(path, field)} />
       {(aside !== undefined || needed) && <FieldAside aside={aside} needed={needed} />}
       <FieldProblem state={state} field={field} />
       <FieldHints hint={hint} doubts={state.doubts} />
-      <Popover className="choice-list" offset={2}>
-        <ListBox items={items}>
-          {(item) => (
-            <ListBoxItem className="choice-item" textValue={item.word}>
-              {item.word}
-            </ListBoxItem>
-          )}
-        </ListBox>
-      </Popover>
+      <ChoiceList items={items} />
     </Select>
   );
 }

@@ -8,6 +8,7 @@ const shelves: Readonly<Record<string, string>> = Object.freeze({
   field: "fields",
   flyer: "flyers",
   "rule-set": "rules",
+  flight: "flights",
 });
 
 /** The address of a document's own page; undefined for kinds without one. */

@@ -1,10 +1,10 @@
-import "./choice.css";
 import "./document-field.css";
 import { type Kind, kinds, type Raw } from "@delaywright/documents";
 import { memo } from "react";
-import { Button, Label, ListBox, ListBoxItem, Popover, Select, SelectValue } from "react-aria-components";
+import { Button, Label, Select } from "react-aria-components";
 import { addDocument, setField, useListing } from "../store/index.js";
 import { blankDocument } from "./blank-document.js";
+import { ChoiceControl, ChoiceList } from "./choice-list.js";
 import { addressOfDocument } from "./document-address.js";
 import { fieldId } from "./field-id.js";
 import { FieldAside, FieldHints, FieldProblem, frameClass } from "./field-notes.js";
@@ -78,10 +78,7 @@ export const DocumentField = memo(function DocumentField(props: DocumentFieldPro
       placeholder="choose"
     >
       <Label>{label}</Label>
-      <Button id={fieldId(path, field)} className="choice-control">
-        <SelectValue />
-        <span className="choice-mark" aria-hidden="true" />
-      </Button>
+      <ChoiceControl id={fieldId(path, field)} />
       {(aside !== undefined || needed) && <FieldAside aside={aside} needed={needed} />}
       <FieldProblem state={state} field={field} />
       <FieldHints hint={hint} doubts={state.doubts} />
@@ -107,15 +104,7 @@ export const DocumentField = memo(function DocumentField(props: DocumentFieldPro
           </Button>
         ))}
       </div>
-      <Popover className="choice-list" offset={2}>
-        <ListBox items={items}>
-          {(item) => (
-            <ListBoxItem className="choice-item" textValue={item.word}>
-              {item.word}
-            </ListBoxItem>
-          )}
-        </ListBox>
-      </Popover>
+      <ChoiceList items={items} />
     </Select>
   );
 });

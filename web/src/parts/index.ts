@@ -13,6 +13,7 @@ export { More } from "./more.js";
 export { Notice } from "./notice.js";
 export { NumberField } from "./number-field.js";
 export { OddsFigure } from "./odds-figure.js";
+export { PickField } from "./pick-field.js";
 export { printAlone } from "./print-alone.js";
 export { QuantityField } from "./quantity-field.js";
 export { RowsField } from "./rows-field.js";

@@ -2,7 +2,7 @@ import "./plan-page.css";
 import "./print.css";
 import { memo, useDeferredValue, useMemo } from "react";
 import { addressOf } from "../app/router.js";
-import { usePlanAnswer } from "../compute/index.js";
+import { type PlanAnswer, usePlanAnswer } from "../compute/index.js";
 import { IssueList, useSame } from "../parts/index.js";
 import { nextLine, usePrep } from "../prep/use-prep.js";
 import { nextAct } from "../standing/next-act.js";
@@ -21,6 +21,9 @@ import { useTold } from "./use-told.js";
 
 /** How often the age of a reading is looked at [ms]. */
 const LOOK_EVERY = 20_000;
+
+/** The first answer fills the sheet as it comes: what is looked for must not move once it has been found. */
+const withoutPictures = ({ answer }: { readonly answer: PlanAnswer }): boolean => answer.pictures === null;
 
 /** What is not in view is drawn once nothing has changed for so long [ms]. */
 const CALM = 300;
@@ -52,7 +55,7 @@ function PlanSheet({ path, documents }: { readonly path: string; readonly docume
   );
   // the answer comes first, and typing is never held up: the sheet follows in pieces, what is not in view last
   const sheet = useDeferredValue(all, null);
-  const calm = useCalm(all, CALM, { moves: settling, atOnce: told === null });
+  const calm = useCalm(all, CALM, { moves: settling, isFirst: withoutPictures });
   const resting = useDeferredValue(calm, null);
   return (
     <div className="plan" data-state={settling ? "settling" : "settled"}>

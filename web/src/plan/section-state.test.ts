@@ -28,6 +28,7 @@ describe("sectionStates()", () => {
       checks: "full: all within",
       prep: "open: not known yet",
       card: "full: ready to print",
+      debrief: "open: not flown yet",
     });
   });
 
@@ -70,9 +71,21 @@ describe("sectionStates()", () => {
     const steps = [{ status: "signed" }, { status: "open" }];
     const begun = { steps, flown: false, next: "cut" };
     expect(states({ prep: prep(null, begun) ?? null })["prep"]).toBe("open: not begun");
-    expect(states({ prep: prep({}, begun) ?? null })["prep"]).toBe("part: 1 of 2 signed");
+    expect(states({ prep: prep({ raw: {} }, begun) ?? null })["prep"]).toBe("part: 1 of 2 signed");
     const flown = { steps, flown: true, next: null };
-    expect(states({ prep: prep({}, flown) ?? null })["prep"]).toBe("full: flown, and all signed");
+    expect(states({ prep: prep({ raw: {} }, flown) ?? null })["prep"]).toBe("full: flown, and all signed");
+  });
+
+  test("says how the flight went, once that is known", () => {
+    const prep = (raw: object) =>
+      ({
+        flight: { path: "", name: "", raw },
+        data: { state: { steps: [], flown: true, next: null } },
+      }) as unknown as SheetStanding["prep"];
+    const debrief = (raw: object) => states({ prep: prep(raw) ?? null })["debrief"];
+    expect(debrief({})).toBe("open: not debriefed yet");
+    expect(debrief({ findings: { outcome: "clean", apogee: "612 m" } })).toBe("full: clean, top 612 m");
+    expect(debrief({ findings: {}, excluded: { reason: "two fins gone" } })).toBe("full: left out");
   });
 
   test("counts the checks that say stop or look", () => {

@@ -9,6 +9,7 @@ import {
   type UnitSystem,
 } from "@delaywright/documents";
 import type { Told } from "../compute/index.js";
+import { debriefWords } from "../debrief/flight-words.js";
 import type { FoldMark } from "../parts/index.js";
 import { prepWords } from "../prep/prep-words.js";
 import type { Prep } from "../prep/use-prep.js";
@@ -35,6 +36,7 @@ const titles: Readonly<Record<SectionId, string>> = Object.freeze({
   checks: "Checks",
   prep: "Prep",
   card: "Card",
+  debrief: "Debrief",
 });
 
 export interface SheetStanding {
@@ -108,6 +110,13 @@ function prepLine({ prep }: SheetStanding): Line {
   return flown && next === null ? full(words) : part(words);
 }
 
+function debriefLine({ prep }: SheetStanding): Line {
+  if (prep == null || prep.flight === null) return open("not flown yet");
+  const { raw } = prep.flight;
+  const words = debriefWords(raw);
+  return raw["findings"] === undefined && raw["excluded"] === undefined ? open(words) : full(words);
+}
+
 const lines: Readonly<Record<SectionId, (standing: SheetStanding) => Line>> = {
   rocket: ({ documents, told, units }) =>
     documents.rocket === null
@@ -126,6 +135,7 @@ const lines: Readonly<Record<SectionId, (standing: SheetStanding) => Line>> = {
   checks: checksLine,
   prep: prepLine,
   card: ({ told }) => (told === null ? open("not known yet") : full("ready to print")),
+  debrief: debriefLine,
 };
 
 /** Every section with its mark and second line. */

@@ -1,8 +1,8 @@
 import { useEffect, useState } from "react";
 
-interface Calm {
+interface Calm<Value> {
   readonly moves: boolean;
-  readonly atOnce: boolean;
+  readonly isFirst: (calm: Value) => boolean;
 }
 
 /**
@@ -11,10 +11,11 @@ interface Calm {
  * @param value changes its identity when it changes
  * @param wait for so long it must not have changed [ms]
  * @param moves it is about to change, however long that takes
- * @param atOnce takes the value as it comes
+ * @param isFirst the value at rest is not worth keeping: the new one is taken as it comes
  */
-export function useCalm<Value>(value: Value, wait: number, { moves, atOnce }: Calm): Value {
+export function useCalm<Value>(value: Value, wait: number, { moves, isFirst }: Calm<Value>): Value {
   const [calm, setCalm] = useState(value);
+  const atOnce = isFirst(calm);
   useEffect(() => {
     if (moves && !atOnce) return;
     const timer = setTimeout(() => setCalm(value), atOnce ? 0 : wait);

@@ -8,19 +8,29 @@ export interface OpenFlight {
   readonly raw: Raw;
 }
 
-/** The flights of a plan, the newest first. */
+/** The flights of a plan: those that name it, the newest first, then those that were debriefed and hold it as it was flown. */
 export function flightsOf(plan: string, entries: readonly Entry[]): readonly OpenFlight[] {
   return entries
-    .filter(({ kind, raw }) => kind === "flight" && raw?.["plan"] === plan)
-    .toSorted((one, other) => other.savedAt - one.savedAt || (one.path < other.path ? 1 : -1))
+    .filter(({ kind, raw }) => kind === "flight" && (raw?.["plan"] === plan || raw?.["planFile"] === plan))
+    .toSorted(
+      (one, other) =>
+        Number(isDebriefed(one)) - Number(isDebriefed(other)) ||
+        other.savedAt - one.savedAt ||
+        (one.path < other.path ? 1 : -1),
+    )
     .flatMap(({ path, name, raw }) => (raw === null ? [] : [{ path, name, raw }]));
 }
 
-/** Begins a flight of a plan: a document of its own, empty until it is signed for. */
-export function beginFlight(plan: Entry): void {
+/** What was found of it is kept, with the plan as it was flown: changing that later does not make it the flight in hand. */
+function isDebriefed({ raw }: Entry): boolean {
+  return raw?.["planFile"] !== undefined;
+}
+
+/** Begins a flight of a plan: a document of its own, empty until it is signed for. Returns its path. */
+export function beginFlight(plan: Entry): string {
   const motor = plan.raw?.["motor"];
   const inHand = typeof motor === "string" && entryNow(motor)?.kind === "motor-in-hand" ? motor : undefined;
-  addDocument("flight", newFlight(plan.name, plan.path, inHand));
+  return addDocument("flight", newFlight(plan.name, plan.path, inHand));
 }
 
 /** Keeps what was signed. Undo passes it over: a signature is taken back on the sheet, with its reason. */

@@ -81,10 +81,12 @@ function SignedSheet({ plan, prep, units }: SignedSheetProps) {
           </Button>
         </p>
       )}
-      <TextField className="field prep-initials" value={initials} onChange={setInitials} autoComplete="off">
-        <Label>Your initials</Label>
-        <Input className="field-control" maxLength={6} />
-      </TextField>
+      {flight !== null && (
+        <TextField className="field prep-initials" value={initials} onChange={setInitials} autoComplete="off">
+          <Label>Your initials</Label>
+          <Input className="field-control" maxLength={6} />
+        </TextField>
+      )}
       {waiting !== null && <p className="sheet-line">{waiting}</p>}
       <p className="prep-refusal" role="status">
         {refusal}

@@ -167,5 +167,8 @@ describe("flightsOf()", () => {
     const entries = [entry("a", "one", 1), entry("b", "one", 3), entry("c", "two", 9)];
     expect(flightsOf("one", entries).map(({ path }) => path)).toEqual(["b", "a"]);
     expect(flightsOf("none", entries)).toEqual([]);
+    const debriefed = entry("d", "x", 20);
+    const kept = { ...debriefed, raw: { ...debriefed.raw, plan: {}, planFile: "one" } } as unknown as Entry;
+    expect(flightsOf("one", [kept, ...entries]).map(({ path }) => path)).toEqual(["b", "a", "d"]);
   });
 });

@@ -5,7 +5,18 @@ import { targetOf } from "./target.js";
 import type { WeatherAge } from "./weather-age.js";
 
 /** Sections of the plan sheet, in the order of the day. */
-export const sectionIds = ["rocket", "motor", "field", "delay", "cut", "packing", "checks", "prep", "card"] as const;
+export const sectionIds = [
+  "rocket",
+  "motor",
+  "field",
+  "delay",
+  "cut",
+  "packing",
+  "checks",
+  "prep",
+  "card",
+  "debrief",
+] as const;
 export type SectionId = (typeof sectionIds)[number];
 
 /** The one thing to do next. */

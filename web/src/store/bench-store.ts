@@ -2,7 +2,6 @@ import {
   checkField,
   type ExportEntry,
   exportLibraries,
-  exportLibrary,
   type FileSource,
   flatPath,
   type Kind,
@@ -23,6 +22,7 @@ import {
   withReferenced,
 } from "./exchange.js";
 import { writeField } from "./field.js";
+import { gzipped } from "./gzip.js";
 import { type Contents, History, type UndoResult } from "./history.js";
 import { browserJournal, type Journal } from "./journal.js";
 import { Keeper } from "./keeper.js";
@@ -30,6 +30,7 @@ import { contentOf, editedContent, makeEntry } from "./make-entry.js";
 import { Memory } from "./memory.js";
 import { PersistenceBox } from "./persistence.js";
 import { isStrange } from "./record.js";
+import { RecordBox, recordsOf } from "./record-box.js";
 import { browserMirror, type Mirror, SettingsBox } from "./settings.js";
 import { Watched } from "./watched.js";
 import { EXAMPLE_PLAN, workedExample } from "./worked-example.js";
@@ -65,6 +66,7 @@ export class BenchStore {
   readonly keeper: Keeper;
   readonly settings: SettingsBox;
   readonly persistence = new PersistenceBox();
+  readonly records: RecordBox;
   readonly steps: Watched<History["last"]>;
   private readonly history = new History();
   private readonly now: () => number;
@@ -87,6 +89,7 @@ export class BenchStore {
       settings: () => void this.settings.read(),
     });
     this.settings = new SettingsBox(this.keeper, mirror);
+    this.records = new RecordBox({ keeper: this.keeper, memory: this.memory, now });
   }
 
   /** Reads everything. On a bench that never had the worked example and has nothing else, it is put there. */
@@ -94,6 +97,7 @@ export class BenchStore {
     void this.persistence.look();
     const database = await this.keeper.start();
     await this.settings.read();
+    void this.records.start();
     const there = database !== null || this.keeper.saving.get().reason === "unavailable";
     if (!there || this.settings.watched.get().exampleGiven) return;
     if (this.memory.paths().length === 0) {
@@ -226,23 +230,30 @@ export class BenchStore {
     return entry.raw === null ? (entry.text ?? "") : `${JSON.stringify(entry.raw, null, 2)}\n`;
   }
 
-  exportEverything(): string {
-    return exportLibrary(this.memory.list().map(exported), NAME);
+  /** Everything as texts of libraries, with the files that logs were read from. */
+  exportInParts(): Promise<readonly string[]> {
+    return this.exported(this.memory.list(), NAME);
   }
 
-  exportInParts(): readonly string[] {
-    return exportLibraries(this.memory.list().map(exported), NAME);
-  }
-
-  exportDocuments(paths: readonly string[]): string {
+  /** Documents, with all that they refer to, likewise. */
+  exportDocuments(paths: readonly string[]): Promise<readonly string[]> {
     const entries = withReferenced(paths, (path) => this.memory.get(path));
-    return exportLibrary(entries.map(exported), entries[0]?.name ?? NAME);
+    return this.exported(entries, entries[0]?.name ?? NAME);
+  }
+
+  private async exported(entries: readonly Entry[], name: string): Promise<readonly string[]> {
+    const records = await this.records.compressed(recordsOf(entries));
+    return exportLibraries(entries.map(exported), name, records);
   }
 
   async importInto(files: readonly Incoming[]): Promise<ImportReport> {
-    const { arriving, entries, curves, issues } = await readIncoming(files);
+    const { arriving, entries, curves, records, issues } = await readIncoming(files);
     const { edits, added, same: known } = arrivalOf(arriving, this.memory.list());
     const label = added.length === 1 ? `import of ${added[0]?.name}` : `import of ${added.length} documents`;
+    for (const { path, bytes, gzip } of records) {
+      const own = new Uint8Array(bytes);
+      await this.records.put(path, gzip ? own : await gzipped(own));
+    }
     if (edits.length > 0) this.change(label, edits, { imported: true });
     const found = issuesOf(entries, added).filter((issue) => !this.isThere(issue.code, issue.found));
     return { added, same: known, curves, issues: [...issues, ...found] };
@@ -250,7 +261,8 @@ export class BenchStore {
 
   /** What did not come along may be on the bench. */
   private isThere(code: string, found: string): boolean {
-    return code === "file-missing" && this.memory.paths().some((path) => JSON.stringify(path) === found);
+    if (code !== "file-missing") return false;
+    return [...this.memory.paths(), ...recordsOf(this.memory.list())].some((path) => JSON.stringify(path) === found);
   }
 
   /** Takes every document away: one step of undo. Resolves once that is kept. */

@@ -40,6 +40,7 @@ test.each(versions)("Database of version %i opens with every document it held", 
     "demo-76.rocket.json",
     "demo-h150.motor.json",
     "larkmoor.field.json",
+    ...(version < 4 ? [] : ["third-flight.flight.json", "third-flight.log.json"]),
     "third-flight.plan.json",
     "two-collar.tool.json",
   ]);
@@ -83,6 +84,15 @@ test("Database of version 3 keeps settings and answers", async () => {
   const store = await freshStore({ name });
   expect(store.settings.watched.get()).toMatchObject({ units: "imperial", theme: "sun" });
   expect(await store.readBrief("third-flight.plan.json")).toMatchObject({ version: "0" });
+});
+
+test("Database of version 4 keeps the files that logs were read from", async () => {
+  const name = freshName();
+  await restoreDatabase({ saved: saved(4), name });
+  const store = await freshStore({ name });
+  const source = store.memory.get("third-flight.log.json")?.raw?.["source"];
+  const bytes = await store.records.read(String(source));
+  expect(new TextDecoder().decode(bytes ?? new Uint8Array())).toMatch(/^Time \(s\),Height \(m\)\n0\.0,0\n/);
 });
 
 test("Database made by a newer app is left alone, and the bench works in memory", async () => {

@@ -4,7 +4,7 @@ import { isKeyed } from "./field.js";
 export const DATABASE = "delaywright";
 
 /** The version that this app writes. */
-export const LATEST = 3;
+export const LATEST = 4;
 
 /** The browser's own database of one bench. Opened by hand only: an old tab must not open it again after an upgrade. */
 export class Database extends Dexie {
@@ -13,12 +13,15 @@ export class Database extends Dexie {
   declare readonly settings: Table<unknown, string>;
   /** Answers that were computed, by plan: they can be computed again. */
   declare readonly briefs: Table<{ readonly plan: string; readonly brief: unknown }, string>;
+  /** Files that logs were read from, by path. */
+  declare readonly records: Table<unknown, string>;
 
   constructor(name: string = DATABASE) {
     super(name, { autoOpen: false });
     this.version(1).stores({ documents: "path" });
     this.version(2).stores({ documents: "path" }).upgrade(addWhatIsTyped);
-    this.version(LATEST).stores({ documents: "path", settings: "key", briefs: "plan" });
+    this.version(3).stores({ documents: "path", settings: "key", briefs: "plan" });
+    this.version(LATEST).stores({ documents: "path", settings: "key", briefs: "plan", records: "path" });
   }
 }
 

@@ -17,13 +17,13 @@ function contents(store: BenchStore): unknown {
 const rocket: Raw = { kind: "rocket", version: 1, name: "Demo", diameter: "76 mm" };
 const plan: Raw = { kind: "plan", version: 1, name: "First", rocket: "demo.rocket.json", motor: "m.motor.json" };
 
-test("exportEverything, wipe, importInto: everything is there again, drafts and unreadable texts too", async () => {
+test("exportInParts, wipe, importInto: everything is there again, drafts and unreadable texts too", async () => {
   const store = await freshStore();
   store.installExample();
   store.setField("demo-76.rocket.json", "fins[0].root", "18o mm", "Root");
   store.change("torn", [{ path: "torn.json", text: '{ "kind": "field", ' }]);
   const before = contents(store);
-  const text = store.exportEverything();
+  const text = (await store.exportInParts()).join("");
   await store.wipe();
   expect(store.memory.list()).toEqual([]);
   const report = await store.importInto([file("bench.json", text)]);
@@ -65,7 +65,7 @@ test("importInto keeps two equal documents of one export apart", async () => {
   const store = await freshStore();
   store.add("rocket", rocket, "Demo");
   store.add("rocket", rocket, "Demo");
-  const text = store.exportEverything();
+  const text = (await store.exportInParts()).join("");
   await store.wipe();
   const report = await store.importInto([file("bench.json", text)]);
   expect(report.added.map(({ path }) => path).sort()).toEqual(["demo-2.rocket.json", "demo.rocket.json"]);
@@ -95,7 +95,7 @@ test("importInto of a hostile file does no harm", async () => {
   await store.importInto([file("../../deep.json", deep), file("__proto__.json", keys)]);
   expect(({} as Record<string, unknown>)["polluted"]).toBeUndefined();
   for (const { path } of store.memory.list()) expect(path).not.toMatch(/[/\\]/);
-  const text = store.exportEverything();
+  const text = (await store.exportInParts()).join("");
   const documents = () => store.memory.list().map(({ path, raw, text: kept }) => [path, raw ?? kept]);
   const before = documents();
   await store.wipe();
@@ -107,7 +107,7 @@ test("exportDocuments takes along what a document refers to, and nothing else", 
   const store = await freshStore();
   const example = store.installExample();
   store.add("rocket", rocket);
-  const library = JSON.parse(store.exportDocuments([example])) as { files: string[] };
+  const library = JSON.parse((await store.exportDocuments([example])).join("")) as { files: string[] };
   expect(library.files.sort()).toEqual([
     "demo-76.rocket.json",
     "demo-h150.motor.json",

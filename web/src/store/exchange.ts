@@ -1,6 +1,7 @@
 import {
   type ImportedCurve,
   type ImportedEntry,
+  type ImportedRecord,
   type Issue,
   importFiles,
   type Kind,
@@ -133,6 +134,7 @@ export async function readIncoming(files: readonly Incoming[]): Promise<{
   readonly arriving: readonly Arriving[];
   readonly entries: readonly ImportedEntry[];
   readonly curves: readonly ImportedCurve[];
+  readonly records: readonly ImportedRecord[];
   readonly issues: readonly Issue[];
 }> {
   const given: { name: string; bytes: Uint8Array }[] = [];
@@ -143,11 +145,11 @@ export async function readIncoming(files: readonly Incoming[]): Promise<{
     if (size > LARGEST_FILE) refused.push(tooLarge(name, size));
     else given.push({ name, bytes: file instanceof Blob ? new Uint8Array(await file.arrayBuffer()) : file.bytes });
   }
-  const { entries, curves, issues } = await importFiles(given);
+  const { entries, curves, records, issues } = await importFiles(given);
   const arriving = entries.map(({ path, raw, text, drafts }): Arriving => {
     return { path, content: { raw: raw ?? null, text: text ?? null, drafts: drafts ?? {} } };
   });
-  return { arriving, entries, curves, issues: [...refused, ...issues] };
+  return { arriving, entries, curves, records, issues: [...refused, ...issues] };
 }
 
 function tooLarge(file: string, size: number): Issue {

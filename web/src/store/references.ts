@@ -12,11 +12,18 @@ export function pathInstead(path: string, taken: Iterable<string>): string {
 export function referencesOf(raw: Raw): string[] {
   const { kind } = raw;
   if (!isKind(kind)) return [];
-  return Object.keys(kinds[kind].references).flatMap((field) => {
-    const value = Object.hasOwn(raw, field) ? raw[field] : undefined;
-    const path = pathIn(kind, field, value);
-    return path !== undefined ? [path] : isKeyed(value) ? referencesOf(value) : [];
-  });
+  return Object.keys(kinds[kind].references)
+    .flatMap((field) => {
+      const value = Object.hasOwn(raw, field) ? raw[field] : undefined;
+      const path = pathIn(kind, field, value);
+      return path !== undefined ? [path] : isKeyed(value) ? referencesOf(value) : [];
+    })
+    .concat(planFileOf(raw) ?? []);
+}
+
+/** The file of the plan that a flight was flown by, where the plan as flown stands inside the flight. */
+function planFileOf({ kind, planFile }: Raw & { readonly planFile?: unknown }): string | undefined {
+  return kind === "flight" && typeof planFile === "string" ? planFile : undefined;
 }
 
 /** A document with the paths that it names replaced by others; the same object where it names none of them. */
@@ -32,6 +39,8 @@ export function withPaths(raw: Raw, paths: ReadonlyMap<string, string>): Raw {
     const inner = isKeyed(value) ? withPaths(value, paths) : value;
     return inner === value ? [] : [[field, inner]];
   });
+  const plan = paths.get(planFileOf(raw) ?? "");
+  if (plan !== undefined) changed.push(["planFile", plan]);
   if (changed.length === 0) return raw;
   const others = new Map(changed);
   return Object.fromEntries(

@@ -86,14 +86,27 @@ export function retrySaving(): Promise<void> {
   return store.keeper.write();
 }
 
-/** Everything as texts of libraries, drafts and unreadable texts too, from memory so that it works whatever else fails: in as many texts as it takes for each to be small enough to be imported: one, but for very large benches. */
-export function exportInParts(): readonly string[] {
+/** Everything as texts of libraries, drafts and unreadable texts too, documents from memory so that it works whatever else fails: in as many texts as it takes for each to be small enough to be imported: one, but for very large benches. */
+export function exportInParts(): Promise<readonly string[]> {
   return store.exportInParts();
 }
 
-/** Documents, with all that they refer to, as the text of one library. */
-export function exportDocuments(paths: readonly string[]): string {
+/** Documents, with all that they refer to, as the text of one library, or of several to be imported together. */
+export function exportDocuments(paths: readonly string[]): Promise<readonly string[]> {
   return store.exportDocuments(paths);
+}
+
+/** Keeps a file that a log is read from, and returns the path by which the log names it. Where `kept` is false it is gone with this page. */
+export function keepRecord(
+  name: string,
+  bytes: Uint8Array<ArrayBuffer>,
+): Promise<{ readonly path: string; readonly kept: boolean }> {
+  return store.records.keep(name, bytes);
+}
+
+/** A file that a log was read from, as it came; null where it is not on this device. */
+export function readRecord(path: string): Promise<Uint8Array<ArrayBuffer> | null> {
+  return store.records.read(path);
 }
 
 /** One document as the text of a file of its own. */

@@ -20,7 +20,8 @@ export type SectionTitle =
   | "Packing"
   | "Checks"
   | "Prep"
-  | "Card";
+  | "Card"
+  | "Debrief";
 
 /** A plan's sheet. */
 export class PlanPage {

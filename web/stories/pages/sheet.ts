@@ -45,9 +45,12 @@ export async function more(scope: Scope, title: string): Promise<Locator> {
   const named = new RegExp(`^${escaped(title)}(?=[: ]|$)`);
   const line = scope.getByRole("button", { name: named, expanded: false });
   const inside = scope.getByRole("group", { name: named });
-  await expect(line.or(inside).first()).toBeVisible();
-  if (await line.isVisible()) await line.click();
-  await expect(inside).toBeVisible();
+  // pictures that still come in above may move the line from under the pointer
+  await expect(async () => {
+    await expect(line.or(inside).first()).toBeVisible();
+    if (await line.isVisible()) await line.click();
+    await expect(inside).toBeVisible({ timeout: 5000 });
+  }).toPass();
   return inside;
 }
 

@@ -1,8 +1,9 @@
 import * as z from "zod";
-import { fieldFacts, filePath, head, moment, quantity, text } from "../fields.js";
+import { count, fieldFacts, filePath, head, moment, text } from "../fields.js";
 import { logSchema } from "../log/schema.js";
 import { motorInHandSchema } from "../motor-in-hand/schema.js";
 import { planSchema } from "../plan/schema.js";
+import { findingsSchema, forecastSchema } from "./findings.js";
 
 const signOff = z.strictObject({
   what: z
@@ -18,6 +19,11 @@ const signOff = z.strictObject({
   reason: text(2000).optional().describe("Why it was taken back, called off, or what was seen."),
 });
 
+const exclusion = z.strictObject({
+  reason: text(2000).describe("Why nothing is learned from it."),
+  when: moment().optional().describe("When it was left out."),
+});
+
 /** A flight as it was flown. */
 export const flightSchema = z.strictObject({
   ...head("flight"),
@@ -25,6 +31,9 @@ export const flightSchema = z.strictObject({
     .union([filePath("third-flight.plan.json"), planSchema])
     .register(fieldFacts, { accepted: "a plan document, or the path of its file", example: '"third-flight.plan.json"' })
     .describe("The plan as flown: its document, or the relative path of its file."),
+  planFile: text()
+    .optional()
+    .describe("The file of the plan that it was flown by, where the plan as flown stands inside."),
   motorInHand: z
     .union([filePath("bag-3.motor.json"), motorInHandSchema])
     .register(fieldFacts, { accepted: "a motor in hand, or the path of its file", example: '"bag-3.motor.json"' })
@@ -41,18 +50,10 @@ export const flightSchema = z.strictObject({
     .register(fieldFacts, { accepted: "a log document, or the path of its file", example: '"third-flight.log.json"' })
     .optional()
     .describe("The altimeter's record."),
-  findings: z
-    .strictObject({
-      set: quantity("time", { from: "0 s", to: "60 s", example: "10 s" }).optional().describe("Delay as cut."),
-      delay: quantity("time", { from: "0 s", to: "120 s", example: "10.4 s" }).optional().describe("Delay as flown."),
-      coast: quantity("time", { from: "0 s", to: "300 s", example: "9.8 s" }).optional().describe("Coast as flown."),
-      apogee: quantity("length", { from: "0 m", to: "100 km", example: "640 m" })
-        .optional()
-        .describe("Height of the apogee."),
-      outcome: z.enum(["clean", "fast", "low", "grounded"]).optional().describe("How it opened."),
-    })
-    .optional()
-    .describe("What was found out."),
+  logFlight: count(1, 100, 1).optional().describe("Which flight of the record, from 1; left out: the first."),
+  forecast: forecastSchema.optional().describe("What was foretold for it, at the delay as cut."),
+  findings: findingsSchema.optional().describe("What was found out. Learning reads this alone."),
+  excluded: exclusion.optional().describe("Nothing is learned from it, and why."),
 });
 
 export type FlightDocument = z.infer<typeof flightSchema>;

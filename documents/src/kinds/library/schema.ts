@@ -1,5 +1,5 @@
 import * as z from "zod";
-import { fieldFacts, filePath, head } from "../fields.js";
+import { count, fieldFacts, filePath, head } from "../fields.js";
 
 /** Everything in one file, for back-up and for moving between devices. Its documents are read one by one, so a broken one stops no other. */
 export const librarySchema = z.strictObject({
@@ -45,6 +45,24 @@ export const librarySchema = z.strictObject({
     .max(100_000)
     .optional()
     .describe("What was typed but cannot be read yet; the documents hold the last that was right."),
+  records: z
+    .array(
+      z.strictObject({
+        file: filePath("third-flight.csv").describe("The path by which its log names it."),
+        part: count(1, 1000, 1).optional().describe("Which part of it this is, from 1; left out: all of it."),
+        of: count(1, 1000, 1)
+          .optional()
+          .describe("In how many parts it stands, here and in libraries beside this one."),
+        gzip: z
+          .string()
+          .max(5_000_000)
+          .register(fieldFacts, { accepted: "compressed bytes as a text in base 64", example: "" })
+          .describe("Its bytes, compressed by gzip, in base 64."),
+      }),
+    )
+    .max(10_000)
+    .optional()
+    .describe("Files that logs were read from."),
 });
 
 export type LibraryDocument = z.infer<typeof librarySchema>;

@@ -7,6 +7,7 @@ import { motorInHandSchema } from "../motor-in-hand/schema.js";
 import { rocketSchema } from "../rocket/schema.js";
 import { ruleSetSchema } from "../rule-set/schema.js";
 import { toolSchema } from "../tool/schema.js";
+import { learnedSchema } from "./learned.js";
 import { packingSchema, siteSchema } from "./site.js";
 import { spreadSchema } from "./spread.js";
 import { weatherRangeSchema, weatherSchema } from "./weather.js";
@@ -104,6 +105,7 @@ export const planSchema = z.strictObject({
       "The rules that it is held against: the association's codes with the aviation rule (when left out), none but physics and own defaults, or a club's rule set: its document, or the relative path of its file.",
     ),
   spread: spreadSchema.optional().describe("One sigma of every uncertain input; what is left out has its default."),
+  learned: learnedSchema.optional().describe("What past flights taught, accepted for this plan: it is reckoned with."),
 });
 
 export type PlanDocument = z.infer<typeof planSchema>;

@@ -1,4 +1,7 @@
 import type { Issue } from "../../issues.js";
+import type { Learned } from "../../learning/learned.js";
+import { ofAnotherLot } from "../../learning/learned-delay.js";
+import { ofRocketAlone, withLearned } from "../../learning/with-learned.js";
 import { thrustIssues } from "../../motor/checks.js";
 import type { Motor } from "../../motor/motor.js";
 import type { DecisionInputs } from "../inputs.js";
@@ -21,20 +24,38 @@ export interface Candidate {
 export type OpenPlan = Omit<DecisionInputs, "motor" | "choice" | "cutSoFar">;
 
 /**
- * The plan on one motor: what is stated of another motor is left behind.
+ * The plan on one motor: what is stated of another motor is left behind. What flights taught of the rocket holds on every
+ * motor, what they taught of the plan's own motor type on that alone.
  *
  * @example
  * await decide(planWith(plan, candidate), { draws: 500 }); // the figures of its row
  */
-export function planWith(plan: OpenPlan, { motor, stated: own = {} }: Candidate): DecisionInputs {
+export function planWith(plan: OpenPlan, { motor, stated: ofMotor = {} }: Candidate): DecisionInputs {
   const { motorCertified: _, metalSponge: __, makerMostLiftOffMass: ___, ...others } = plan.stated ?? {};
   const { motorCharge: ____, ...packed } = plan.packing ?? {};
-  return {
-    ...plan,
+  const { learned, ...unlearned } = plan;
+  const there: DecisionInputs = {
+    ...unlearned,
+    ...(learned === undefined ? {} : { rocket: learned.before.rocket, spread: learned.before.spread }),
     motor,
-    stated: { ...others, ...own },
+    stated: { ...others, ...ofMotor },
     ...(plan.packing === undefined ? {} : { packing: packed }),
   };
+  if (learned === undefined) return there;
+  const own = sameMotor(learned.before.motor, motor);
+  return withLearned(there, own ? asOfAnyLot(learned) : ofRocketAlone(learned, there.spread));
+}
+
+/** The motor in hand and its lot are no part of an open plan. */
+function asOfAnyLot(learned: Learned): Learned {
+  return learned.delay === undefined ? learned : { ...learned, delay: ofAnotherLot(learned.delay) };
+}
+
+/** Are the figures that a flight is reckoned from the same? */
+function sameMotor(a: Motor, b: Motor): boolean {
+  const told = ({ thrust, loadedMass, propellantMass, diameter, length, delay }: Motor): string =>
+    JSON.stringify([thrust.times, thrust.thrusts, loadedMass, propellantMass, diameter, length, delay]);
+  return told(a) === told(b);
 }
 
 /**

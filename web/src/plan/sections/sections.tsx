@@ -2,8 +2,9 @@ import "./sections.css";
 import "./cut.css";
 import "./tables.css";
 import { basisLines } from "@delaywright/documents";
-import { type ComponentType, memo } from "react";
+import { type ComponentType, memo, useState } from "react";
 import { CardSection } from "../../card/card-section.js";
+import { DebriefSection } from "../../debrief/debrief-section.js";
 import { useNarrow } from "../../parts/index.js";
 import { PrepSection } from "../../prep/prep-section.js";
 import type { SectionId } from "../../standing/next-act.js";
@@ -12,6 +13,7 @@ import { CutSection } from "./cut-section.js";
 import { HeightPart, heightPlace, WeatherAndDrivers, weatherPlace } from "./delay-pictures.js";
 import { DelaySection } from "./delay-section.js";
 import { FieldSection } from "./field-section.js";
+import { followed } from "./followed.js";
 import { MotorSection } from "./motor-section.js";
 import { PackingSection } from "./packing-section.js";
 import { RocketSection } from "./rocket-section.js";
@@ -54,6 +56,16 @@ const toTheField: Parts = [
   ["card", Card],
 ];
 
+const Debrief = memo(({ documents, answer, state }: SectionProps) => (
+  <DebriefSection
+    path={documents.plan.path}
+    waits={answer.settling && answer.issues.length === 0}
+    mark={state.mark}
+    aside={state.aside}
+  />
+));
+const afterwards: Parts = [["debrief", Debrief]];
+
 /** Everything that the sheet is drawn from, as it is now and as it was when it last came to rest. */
 export interface SheetProps {
   readonly now: SectionsProps;
@@ -69,7 +81,11 @@ interface FollowingProps extends SheetProps {
 
 /** A part of the sheet: it follows every change while it is in view, else once the changes have come to rest. */
 function Following({ id, place = id, part: Part, now, calm }: FollowingProps) {
-  const { states, ...rest } = useNear(place, now.answer.told !== null) ? now : calm;
+  const near = useNear(place, now.answer.told !== null);
+  const [last, keep] = useState({ shown: now, calm });
+  const next = followed(last, { near, now, calm });
+  if (next !== last) keep(next);
+  const { states, ...rest } = next.shown;
   const state = states.find((each) => each.id === id);
   return state === undefined ? null : <Part {...rest} state={state} />;
 }
@@ -100,6 +116,7 @@ export function Sections({ now, calm }: SheetProps) {
         {!narrow && <Following id="delay" place={weatherPlace} part={Weather} {...both} />}
         {draw(last)}
         <div className="sheet-wide">{draw(toTheField)}</div>
+        <div className="sheet-after">{draw(afterwards)}</div>
       </div>
     </>
   );

@@ -1,5 +1,6 @@
 import { useEffect, useState } from "react";
 import { flushSync } from "react-dom";
+import { watchInView } from "../../parts/in-view.js";
 import { useNarrow } from "../../parts/index.js";
 
 /** How far from the window something counts as in view already. */
@@ -18,14 +19,11 @@ export function useNear(id: string, there: boolean): boolean {
   useEffect(() => {
     const element = document.getElementById(id);
     if (!there || element === null || !("IntersectionObserver" in globalThis)) return;
-    const observer = new IntersectionObserver((seen) => setNear(seen.at(-1)?.isIntersecting ?? true), {
-      rootMargin: AHEAD,
-    });
-    observer.observe(element.closest(".fold") ?? element);
+    const end = watchInView(element.closest(".fold") ?? element, AHEAD, setNear);
     const forPaper = (): void => flushSync(() => setNear(true));
     addEventListener("beforeprint", forPaper);
     return () => {
-      observer.disconnect();
+      end();
       removeEventListener("beforeprint", forPaper);
     };
   }, [id, there, narrow]);

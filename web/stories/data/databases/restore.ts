@@ -17,6 +17,12 @@ export interface SavedDatabase {
  * @param name another name than it had
  */
 export function restoreDatabase({ saved, name = saved.name }: { saved: SavedDatabase; name?: string }): Promise<void> {
+  /** Bytes stand in a saved database as texts. */
+  const alive = (row: unknown): unknown => {
+    const gzip = (row as { readonly gzip?: { readonly base64: string } }).gzip;
+    if (gzip === undefined) return row;
+    return { ...(row as object), gzip: Uint8Array.from(atob(gzip.base64), (char) => char.charCodeAt(0)) };
+  };
   return new Promise((resolve, reject) => {
     const request = indexedDB.open(name, saved.version);
     const fail = () => reject(request.error ?? request.transaction?.error ?? new Error("blocked"));
@@ -25,7 +31,7 @@ export function restoreDatabase({ saved, name = saved.name }: { saved: SavedData
     request.onupgradeneeded = () => {
       for (const { name: store, keyPath, rows } of saved.stores) {
         const made = request.result.createObjectStore(store, { keyPath });
-        for (const row of rows) made.put(row);
+        for (const row of rows) made.put(alive(row));
       }
     };
     request.onsuccess = () => {

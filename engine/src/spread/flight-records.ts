@@ -1,6 +1,6 @@
 import { type FastOutcome, recorded } from "../flight/fast/fast-flight.js";
 import { type FastWork, recordSize } from "../flight/fast/work.js";
-import { recordAt } from "../spread/crossings.js";
+import { recordAt } from "./crossings.js";
 
 /** Place, velocity at a recorded time: east, north, height, then the three velocities. */
 export function motionAt(w: FastWork, flight: FastOutcome, time: number): Float64Array {

@@ -1,0 +1,48 @@
+const GRAVITY = 9.80665;
+
+/** A fall on equal steps of time. */
+export interface Fall {
+  readonly step: number;
+  readonly heights: Float64Array;
+  /** Time of the top within it [s]; NaN where it falls from the start or never. */
+  readonly top: number;
+}
+
+/**
+ * A point that falls while a canopy fills.
+ *
+ * @param p opening [s], filling time [s], sideways speed at the start [m/s], steady descent under the canopy [m/s],
+ * height [m] and climb [m/s] at the start, drag before it over mass and speed squared [1/m]
+ */
+export function fallUnder(p: readonly number[], from: number, to: number): Fall {
+  const [opens, fill, sideways, descent, start, climb, body] = p as readonly [
+    number,
+    number,
+    number,
+    number,
+    number,
+    number,
+    number,
+  ];
+  const step = Math.max(0.02, (to - from) / 250);
+  const count = Math.ceil((to - from) / step) + 2;
+  const heights = new Float64Array(count);
+  const least = Math.max(0, body);
+  const full = GRAVITY / Math.max(1, descent) ** 2;
+  let [h, v, u] = [start, climb, sideways];
+  let top = Number.NaN;
+  heights[0] = h;
+  for (let i = 1; i < count; i++) {
+    const t = from + (i - 0.5) * step;
+    const grown = Math.min(1, Math.max(0, (t - opens) / Math.max(0.05, fill))) ** 2;
+    const drag = (least + (full - least) * grown) * Math.sqrt(v * v + u * u);
+    // drag acts on the speed at the step's end, so that a stiff canopy stays bounded
+    const next = (v - GRAVITY * step) / (1 + drag * step);
+    if (v > 0 && next <= 0) top = from + (i - 1 + v / (v - next)) * step;
+    h += 0.5 * step * (v + next);
+    v = next;
+    u /= 1 + drag * step;
+    heights[i] = h;
+  }
+  return { step, heights, top };
+}

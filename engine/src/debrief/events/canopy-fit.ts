@@ -1,0 +1,104 @@
+import { dampedFit } from "../fit/damped-fit.js";
+import { interpolated } from "../interpolated.js";
+import { type Fall, fallUnder } from "./canopy-fall.js";
+import { type Look, rowsBetween } from "./look.js";
+
+const GRAVITY = 9.80665;
+
+/** An opening as heights alone tell it, all on the barometer's own late clock. */
+export interface CanopyFit {
+  /** Line stretch [s]. */
+  readonly time: number;
+  readonly error: number;
+  /** Top of the fitted path [s]; null where it only falls. */
+  readonly top: { readonly time: number; readonly error: number } | null;
+  /** Robust root mean square of what is left [m], and what the fit made least. */
+  readonly residual: number;
+  readonly cost: number;
+}
+
+/** What is known before the fit. */
+export interface CanopyGuess {
+  readonly time: number;
+  /** One sigma of that time where it was seen [s]; left out: not known. */
+  readonly timeError?: number;
+  /** Stretch of the fit [s]. */
+  readonly from: number;
+  readonly to: number;
+  /** Steady descent before the opening [m/s]; Infinity: falling freely. */
+  readonly before: number;
+  /** Steady descent under it [m/s]. */
+  readonly after: number;
+}
+
+/** Usual way that a canopy covers while it fills: 60 m²/s over its steady descent [m]; one sigma of it, and of a known one. */
+const usualFill = { way: 60, usualError: 0.6, knownError: 0.35 } as const;
+/** Airspeed at which a canopy fills that opens near the top [m/s]. */
+const SPEED_AT_TOP = 9;
+
+/**
+ * Fits when a canopy stretched its lines: a falling point whose drag grows with the square of the filling time from what
+ * it was before to what keeps the steady descent. Sideways speed, filling time and the state at the start are fitted along.
+ *
+ * @source growth of the drag area: T. W. Knacke, NWC TP 6575 (1991), 5.4, memory
+ */
+export function canopyFit(look: Look, guess: CanopyGuess): CanopyFit | null {
+  const { record } = look;
+  const rows = rowsBetween(look, guess.from, guess.to, 160);
+  if (rows.length < 10) return null;
+  const { time, height } = record;
+  const free = !Number.isFinite(guess.before);
+  const pathOf = (p: readonly number[]): Fall => fallUnder(p, guess.from, guess.to);
+  const residualsAt = (p: readonly number[]): Float64Array => {
+    const { heights, step } = pathOf(p);
+    return Float64Array.from(rows, (row) => {
+      const place = (time[row]! - guess.from) / step;
+      const i = Math.min(Math.floor(place), heights.length - 2);
+      return height[row]! - heights[i]! - (heights[i + 1]! - heights[i]!) * (place - i);
+    });
+  };
+  const body = free ? 0.001 : GRAVITY / guess.before ** 2;
+  const h0 = interpolated(time, height, guess.from);
+  const v0 = (interpolated(time, height, guess.from + 0.5) - h0) / 0.5;
+  const { fillDistances = {} } = look.hints;
+  const known = free ? fillDistances.first : fillDistances.main;
+  const way = (known ?? usualFill.way / guess.after) / (free ? SPEED_AT_TOP : guess.before);
+  const fill: [number, number] = [way, way * (known === undefined ? usualFill.usualError : usualFill.knownError)];
+  const sideways: [number, number] = free ? [6, 8] : [1, 3];
+  const steps = [0.1, 0.2, 2, 0.5, 0.5, 1, 0.1 * body];
+  const fit = dampedFit(residualsAt, [guess.time, fill[0], sideways[0], guess.after, h0, v0, body], {
+    leastResidual: 0.7 * record.heightError,
+    steps,
+    priors: [
+      guess.timeError === undefined ? null : [guess.time, guess.timeError],
+      fill,
+      sideways,
+      [guess.after, 0.3 + 0.05 * guess.after],
+      null,
+      null,
+      [body, free ? 0.001 : 0.15 * body],
+    ],
+  });
+  const opens = fit.parameters[0]!;
+  if (!(opens > guess.from - 1 && opens < guess.to)) return null;
+  const topOf = (p: readonly number[]): number => pathOf(p).top;
+  const top = topOf(fit.parameters);
+  const slopes = fit.parameters.map((_, k) => {
+    const moved = [...fit.parameters];
+    moved[k]! += 0.02 * steps[k]!;
+    return (topOf(moved) - top) / (0.02 * steps[k]!);
+  });
+  let variance = 0;
+  slopes.forEach((a, i) => {
+    slopes.forEach((b, k) => {
+      variance += a * b * fit.covariance[i * slopes.length + k]!;
+    });
+  });
+  return {
+    time: opens,
+    error: Math.hypot(Math.sqrt(fit.covariance[0]!), 0.01),
+    top: Number.isFinite(top) ? { time: top, error: Math.sqrt(Math.max(0, variance)) } : null,
+    residual: fit.residual,
+    cost: fit.cost,
+  };
+}

@@ -1,0 +1,67 @@
+import type { EventHints } from "../event-hints.js";
+import type { FlightRecord } from "../flight-record.js";
+import type { EventReason, FoundEvent } from "../found-events.js";
+import { firstAtLeast, interpolated } from "../interpolated.js";
+
+/** A time placed on a record, before its height is read off. */
+export interface Placed {
+  readonly time: number;
+  /** One sigma [s]. */
+  readonly error: number;
+  readonly reason: EventReason;
+}
+
+/** How far a barometer lags behind [s]; one sigma. */
+export interface Lag {
+  readonly time: number;
+  readonly error: number;
+}
+
+/** What the search for one event looks at. */
+export interface Look {
+  readonly record: FlightRecord;
+  readonly hints: EventHints;
+  /** Rows whose height is the instrument's own: no spike, no gap's edge. */
+  readonly good: (row: number) => boolean;
+}
+
+/** A vented bay with its sensor's filter follows within some 0.01…0.11 s. Common practice, no source. */
+export const usualLag: Lag = Object.freeze({ time: 0.06, error: 0.03 });
+
+export function lookAt(record: FlightRecord, hints: EventHints): Look {
+  const spoiled = new Uint8Array(record.time.length);
+  for (const { kind, from, to } of record.flaws) {
+    if (kind !== "spike" && kind !== "not-a-number") continue;
+    for (let i = firstAtLeast(record.time, from); i < spoiled.length && record.time[i]! <= to; i++) spoiled[i] = 1;
+  }
+  return { record, hints, good: (row) => spoiled[row] === 0 };
+}
+
+/** Rows of own heights in a stretch of time, at most `most` of them, evenly taken. */
+export function rowsBetween({ record, good }: Look, from: number, to: number, most = 400): number[] {
+  const rows: number[] = [];
+  for (let i = firstAtLeast(record.time, from); i < record.time.length && record.time[i]! <= to; i++)
+    if (good(i)) rows.push(i);
+  if (rows.length <= most) return rows;
+  return Array.from({ length: most }, (_, k) => rows[Math.floor((k * rows.length) / most)]!);
+}
+
+/** Error of a time of which a record tells nothing [s]. */
+const UNKNOWN = 60;
+
+/** Reads the height off the record; its error grows with that of the time. */
+export function eventAt(record: FlightRecord, placed: Placed | null, lag: Lag): FoundEvent | null {
+  if (placed === null) return null;
+  const { time, height, heightError } = record;
+  const seen = placed.time + lag.time;
+  const h = interpolated(time, height, seen);
+  const slope = (interpolated(time, height, seen + 0.2) - interpolated(time, height, seen - 0.2)) / 0.4;
+  const timeError = Number.isFinite(placed.error) ? Math.min(placed.error, UNKNOWN) : UNKNOWN;
+  return {
+    time: placed.time,
+    timeError,
+    height: h,
+    heightError: Math.hypot(heightError, slope * timeError),
+    reason: placed.reason,
+  };
+}

@@ -1,0 +1,149 @@
+import { firstAtLeast } from "../interpolated.js";
+import { type CanopyFit, canopyFit } from "./canopy-fit.js";
+import type { DescentSteps } from "./descent-steps.js";
+import type { Lag, Look, Placed } from "./look.js";
+
+/** Charges are tried this far from what the fall tells [s], and so many of them. */
+const FARTHEST = 6;
+const MOST_FIRINGS = 4;
+/** A charge may make the path fit so much worse and is still taken for what opened it: factor on the cost, and an addition. */
+const WORSE = 1.5;
+const WORSE_BY = 8;
+/** A canopy in a quick descent does not grow just as the model has it [s]. */
+const MAIN = 0.05;
+/** One sigma of a line stretch that is not known [s]. */
+const UNKNOWN_STRETCH = 0.5;
+
+/** A moment at which a charge may have fired. */
+export interface Firing {
+  readonly time: number;
+  /** One sigma [s]. */
+  readonly error: number;
+  readonly reason: "pressure-spike" | "acceleration-spike";
+}
+
+/** The first opening, when its charge fired [s], and the path about it. */
+export interface Opened {
+  readonly placed: Placed;
+  readonly fires: number;
+  readonly fit: CanopyFit;
+}
+
+/** Onsets of pressure spikes and jolts, rising. */
+export function firingsOf({ record }: Look, from: number, jolts: readonly number[]): Firing[] {
+  const { time, rate } = record;
+  const found: Firing[] = [];
+  for (const flaw of record.flaws) {
+    if (flaw.kind !== "spike" || flaw.from < from) continue;
+    const row = firstAtLeast(time, flaw.from);
+    const gap = row > 0 ? time[row]! - time[row - 1]! : 1 / rate;
+    found.push({ time: flaw.from - 0.5 * gap, error: Math.max(gap / Math.sqrt(12), 0.004), reason: "pressure-spike" });
+  }
+  for (const jolt of jolts)
+    if (!found.some((f) => Math.abs(f.time - jolt) < 0.25))
+      found.push({ time: jolt, error: Math.max(1 / rate / Math.sqrt(12), 0.004), reason: "acceleration-spike" });
+  return found.sort((a, b) => a.time - b.time);
+}
+
+/**
+ * The first opening: line stretch, as the flight model has it. The fall tells it roughly, a charge seen to fire near it exactly:
+ * then it is placed the hinted line stretch after the firing.
+ */
+export function openingOf(
+  look: Look,
+  burnout: number,
+  apogee: number,
+  landing: number,
+  steps: DescentSteps,
+  firings: readonly Firing[],
+  lag: Lag,
+): Opened | null {
+  const end = Math.min(landing - 0.5, steps.main === null ? Number.POSITIVE_INFINITY : steps.main.time - 0.5);
+  const late = steps.fastest.speed > steps.first + 6 ? [steps.fastest.time - 0.5, steps.fastest.time] : [];
+  const guesses = [...late, apogee - 2.5, apogee - 1, apogee, apogee + 1, apogee + 2.5];
+  let best: CanopyFit | null = null;
+  let bestCost = Number.POSITIVE_INFINITY;
+  for (const guess of guesses) {
+    const from = Math.max(burnout + 0.4, Math.min(guess, apogee) - 1.2);
+    const to = Math.min(end, Math.max(guess, apogee) + 4);
+    if (to - from < 1.5 || guess < from) continue;
+    const fit = canopyFit(look, { time: guess, from, to, before: Number.POSITIVE_INFINITY, after: steps.first });
+    if (fit !== null && (best === null || fit.cost / (to - from) < bestCost)) {
+      best = fit;
+      bestCost = fit.cost / (to - from);
+    }
+  }
+  if (best === null) return null;
+  const stretch = look.hints.lineStretch ?? 0;
+  const seen = best.time - lag.time;
+  const near = firings
+    .filter((f) => f.time > burnout && f.time + stretch < end && Math.abs(f.time + stretch - seen) < FARTHEST)
+    .sort((a, b) => Math.abs(a.time + stretch - seen) - Math.abs(b.time + stretch - seen))
+    .slice(0, MOST_FIRINGS);
+  const tried = near.map((firing) =>
+    tryFiring(look, firing, stretch, apogee, burnout, end, best.time, steps.first, lag),
+  );
+  for (const reason of ["pressure-spike", "acceleration-spike"] as const) {
+    const fitting = tried.filter((t) => t !== null && t.firing.reason === reason && t.fits) as Tried[];
+    fitting.sort((a, b) => a.worse - b.worse);
+    const own = fitting[0];
+    if (own !== undefined)
+      return {
+        placed: { time: own.firing.time + stretch, error: own.firing.error, reason },
+        fires: own.firing.time,
+        fit: own.fit,
+      };
+  }
+  return {
+    placed: { time: seen, error: Math.hypot(best.error, lag.error), reason: "descent-slows" },
+    fires: seen - stretch,
+    fit: best,
+  };
+}
+
+interface Tried {
+  readonly firing: Firing;
+  readonly fit: CanopyFit;
+  /** By how much the path fits worse than with its time free, per row. */
+  readonly worse: number;
+  readonly fits: boolean;
+}
+
+/** The path with its opening held where a charge would have it, against the same path with the time free. */
+function tryFiring(
+  look: Look,
+  firing: Firing,
+  stretch: number,
+  apogee: number,
+  burnout: number,
+  end: number,
+  free: number,
+  after: number,
+  lag: Lag,
+): Tried | null {
+  const opens = firing.time + stretch + lag.time;
+  const from = Math.max(burnout + 0.4, Math.min(opens, apogee, free) - 1.2);
+  const to = Math.min(end, Math.max(opens, apogee, free) + 4);
+  const guess = { from, to, before: Number.POSITIVE_INFINITY, after };
+  const timeError = look.hints.lineStretch === undefined ? UNKNOWN_STRETCH : Math.hypot(firing.error, lag.error);
+  const held = canopyFit(look, { ...guess, time: opens, timeError });
+  const loose = canopyFit(look, { ...guess, time: free });
+  if (held === null) return null;
+  const worse = loose === null ? 0 : held.cost - loose.cost;
+  return { firing, fit: held, worse, fits: loose === null || held.cost < WORSE * loose.cost + WORSE_BY };
+}
+
+/** The second opening: the descent slows again. */
+export function mainOf(look: Look, landing: number, steps: DescentSteps, lag: Lag): Placed | null {
+  if (steps.main === null) return null;
+  const { time, before, after } = steps.main;
+  const fit = canopyFit(look, {
+    time: time - 0.3,
+    from: time - 3,
+    to: Math.min(time + 4, landing - 0.3),
+    before,
+    after,
+  });
+  if (fit === null) return { time: time - lag.time, error: 0.7, reason: "descent-slows-again" };
+  return { time: fit.time - lag.time, error: Math.hypot(fit.error, lag.error, MAIN), reason: "descent-slows-again" };
+}

@@ -1,0 +1,88 @@
+import { describe, expect, test } from "vitest";
+import type { DebriefAsk, DebriefTold, FromDebrief, ToDebrief } from "./debrief/protocol.js";
+import { DebriefClient, type DebriefPortEvents } from "./debrief-client.js";
+
+/** A worker that says what a test tells it to. */
+function fake() {
+  const ports: { readonly posted: ToDebrief[]; readonly events: DebriefPortEvents; ended: boolean }[] = [];
+  const client = new DebriefClient((events) => {
+    const port = { posted: [] as ToDebrief[], events, ended: false };
+    ports.push(port);
+    return {
+      post: (message) => void port.posted.push(message),
+      end() {
+        port.ended = true;
+      },
+    };
+  });
+  const last = () => ports.at(-1) ?? ports[0];
+  const say = (message: Readonly<Record<string, unknown>>) => last()?.events.message(message as unknown as FromDebrief);
+  return { client, ports, say, last };
+}
+
+const told = (settled: boolean) => ({ settled }) as DebriefTold;
+const heard = () => {
+  const said: unknown[] = [];
+  return {
+    said,
+    listener: {
+      told: (each: DebriefTold) => void said.push(each.settled),
+      wrong: (issues: unknown) => void said.push(issues),
+      failed: (reason: string) => void said.push(reason),
+    },
+  };
+};
+
+describe("DebriefClient", () => {
+  test("starts its worker with the first question, and gives each answer to who asked", async () => {
+    const { client, ports, say, last } = fake();
+    expect(ports).toHaveLength(0);
+    const first = client.preview(null);
+    const second = client.stretch({ from: 0, to: 1, most: 10 });
+    expect(ports).toHaveLength(1);
+    const [one, two] = last()?.posted ?? [];
+    say({ kind: "lines", job: two?.job, lines: null });
+    say({ kind: "previewed", job: one?.job, previewed: { ok: false, faults: [], preview: null } });
+    expect(await second).toBeNull();
+    expect(await first).toMatchObject({ ok: false });
+  });
+
+  test("knows which file is open, also after it has another name", async () => {
+    const { client, say } = fake();
+    const opening = client.open("a.csv", new Uint8Array(3));
+    say({ kind: "previewed", job: 1, previewed: { ok: false, faults: [], preview: null } });
+    await opening;
+    expect(client.opened).toBe("a.csv");
+    client.rename("a-1.csv");
+    expect(client.opened).toBe("a-1.csv");
+  });
+
+  test("hears a debrief to its end, and nothing of one that was left or dropped", () => {
+    const { client, say } = fake();
+    const [a, b] = [heard(), heard()];
+    const ask = {} as DebriefAsk;
+    const leave = client.debrief(ask, a.listener);
+    say({ kind: "told", job: 1, told: told(false) });
+    leave();
+    say({ kind: "told", job: 1, told: told(true) });
+    expect(a.said).toEqual([false]);
+    client.debrief(ask, b.listener);
+    say({ kind: "told", job: 2, told: told(false) });
+    say({ kind: "told", job: 2, told: told(true) });
+    say({ kind: "wrong", job: 2, issues: ["late"] });
+    expect(b.said).toEqual([false, true]);
+  });
+
+  test("tells who waits when its worker dies, and starts another that has no file open", async () => {
+    const { client, ports, last } = fake();
+    const { said, listener } = heard();
+    client.debrief({} as DebriefAsk, listener);
+    const waiting = client.preview(null);
+    last()?.events.died("no memory");
+    expect(said).toEqual(["no memory"]);
+    await expect(waiting).rejects.toThrow("no memory");
+    expect([client.opened, ports[0]?.ended]).toEqual([null, true]);
+    void client.stretch({ from: 0, to: 1, most: 4 });
+    expect(ports).toHaveLength(2);
+  });
+});

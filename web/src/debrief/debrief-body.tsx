@@ -1,0 +1,158 @@
+import "./debrief.css";
+import type { UnitSystem } from "@delaywright/documents";
+import { useEffect, useState } from "react";
+import { Button } from "react-aria-components";
+import type { Moved } from "../compute/debrief/protocol.js";
+import { IssueList, Notice, PickField } from "../parts/index.js";
+import { flightsOf } from "../prep/flights.js";
+import { type Entry, useEntries, useEntry, useSettings } from "../store/index.js";
+import { Debriefed } from "./debriefed.js";
+import { flightWords } from "./flight-words.js";
+import { LogIntake } from "./log-intake.js";
+import { dropLog, flightFor, logOf } from "./log-store.js";
+import { SeenForm } from "./seen-form.js";
+import { type Debriefing, useDebrief } from "./use-debrief.js";
+import { useIntake } from "./use-intake.js";
+
+export interface DebriefBodyProps {
+  /** Of the plan. */
+  readonly path: string;
+  /** The plan's own answer is under way, and comes first. */
+  readonly waits: boolean;
+}
+
+/** What happened on a flight of the plan, and what it changes. */
+export function DebriefBody({ path, waits }: DebriefBodyProps) {
+  const plan = useEntry(path);
+  const entries = useEntries("flight");
+  const [{ units }] = useSettings();
+  const [picked, pick] = useState<string | null>(null);
+  const flights = flightsOf(path, entries);
+  const flight = flights.find((each) => each.path === picked) ?? flights[0] ?? null;
+  const entry = entries.find((each) => each.path === flight?.path) ?? null;
+  const shown = flight?.path ?? null;
+  // a flight that is looked at stays, also where another comes to stand before it
+  useEffect(() => {
+    if (shown !== null) pick(shown);
+  }, [shown]);
+  if (plan === undefined) return null;
+  return (
+    <div className="debrief">
+      {flights.length > 1 && (
+        <PickField
+          frame="debrief-choice"
+          label="Which flight"
+          items={flights.map((each) => ({ id: each.path, word: flightWords(each.raw, each.name) }))}
+          chosen={flight?.path ?? null}
+          onChoose={pick}
+        />
+      )}
+      <FlightDebrief key={flight?.path ?? ""} plan={plan} flight={entry} units={units} waits={waits} />
+    </div>
+  );
+}
+
+interface FlightDebriefProps {
+  readonly plan: Entry;
+  readonly flight: Entry | null;
+  readonly units: UnitSystem;
+  readonly waits: boolean;
+}
+
+function FlightDebrief({ plan, flight, units, waits }: FlightDebriefProps) {
+  const logs = useEntries("log");
+  const [moved, move] = useState<Moved | null>(null);
+  const [notKept, sayNotKept] = useState(false);
+  const [intake, acts] = useIntake(sayNotKept);
+  const log = flight?.raw == null ? null : logOf(flight.raw, logs);
+  const flights = useEntries("flight");
+  // while columns are being put right the worker has another file open
+  const debriefing = useDebrief(plan.path, flight, moved, waits || intake.state !== "none");
+  const own = (): string => flightFor(plan, flight?.path ?? null);
+  return (
+    <>
+      {log === null ? (
+        <>
+          <p className="sheet-line">
+            Take in the altimeter's log: the tool finds lift-off, burnout, top and opening in it, and holds them against
+            the prediction.
+          </p>
+          <LogIntake intake={intake} acts={acts} flight={own} units={units} />
+        </>
+      ) : (
+        <p className="debrief-log">
+          Log: <b>{log.name}</b>{" "}
+          <Button
+            className="act"
+            onPress={() => {
+              move(null);
+              if (flight !== null) dropLog(flight.path, flights);
+            }}
+          >
+            Take the log away
+          </Button>
+        </p>
+      )}
+      {notKept && (
+        <Notice urgent>
+          <b>No room left on this device for the log's file.</b> It is here until this page is closed. What is found in
+          it is kept. Export the bench now to have the file too.
+        </Notice>
+      )}
+      {flight === null ? (
+        intake.state === "none" && (
+          <p className="sheet-line">
+            <Button className="act" onPress={() => own()}>
+              No log: say what was seen
+            </Button>
+          </p>
+        )
+      ) : (
+        <SeenForm path={flight.path} logged={log !== null} />
+      )}
+      <DebriefState debriefing={debriefing} />
+      {flight !== null && debriefing.told !== null && (
+        <Debriefed
+          plan={plan}
+          flight={flight}
+          told={debriefing.told}
+          units={units}
+          busy={debriefing.state === "reading" || debriefing.state === "flying"}
+          onMoved={move}
+        />
+      )}
+    </>
+  );
+}
+
+function DebriefState({ debriefing }: { readonly debriefing: Debriefing }) {
+  const { state, told, issues, failure } = debriefing;
+  return (
+    <>
+      <p className="hidden" role="status">
+        {state === "settled" ? "The debrief is ready." : ""}
+      </p>
+      {state === "reading" && told === null && <p className="sheet-line">Reading the log …</p>}
+      {state === "wrong" && (
+        <>
+          <p className="sheet-line">
+            <b>The flight cannot be debriefed yet.</b>
+          </p>
+          <IssueList issues={issues} />
+        </>
+      )}
+      {state === "no-record" && (
+        <Notice urgent>
+          <b>The log's file is not on this device.</b> What was kept of the flight still teaches. Take the log away here
+          and choose its file again, or import the export that it came with.
+        </Notice>
+      )}
+      {state === "failed" && (
+        <Notice urgent>
+          <b>The debrief met a defect of the app</b> ({failure}). Your documents are kept. It tries again with your next
+          change.
+        </Notice>
+      )}
+    </>
+  );
+}

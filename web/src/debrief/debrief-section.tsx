@@ -1,0 +1,24 @@
+import { lazy, Suspense } from "react";
+import { Fold, type FoldMark } from "../parts/index.js";
+
+const DebriefBody = lazy(async () => ({ default: (await import("./debrief-body.js")).DebriefBody }));
+
+export interface DebriefSectionProps {
+  /** Of the plan. */
+  readonly path: string;
+  readonly mark: FoldMark;
+  readonly aside: string;
+  /** The plan's own answer is under way, and comes first. */
+  readonly waits: boolean;
+}
+
+/** The last section of a plan: what happened, and what it changes. Its code comes when it is shown. */
+export function DebriefSection({ path, mark, aside, waits }: DebriefSectionProps) {
+  return (
+    <Fold id="debrief" title="Debrief" mark={mark} aside={aside}>
+      <Suspense fallback={<p className="sheet-line">Opening …</p>}>
+        <DebriefBody path={path} waits={waits} />
+      </Suspense>
+    </Fold>
+  );
+}

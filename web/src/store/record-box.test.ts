@@ -1,0 +1,128 @@
+import "fake-indexeddb/auto";
+import type { Raw } from "@delaywright/documents";
+import { afterEach, expect, test, vi } from "vitest";
+import { closeStores, freshName, freshStore, nextTurn } from "../../stories/data/databases/fresh-store.js";
+import type { BenchStore } from "./bench-store.js";
+import { gunzipped, gzipped } from "./gzip.js";
+
+afterEach(() => {
+  vi.restoreAllMocks();
+  closeStores();
+});
+
+const bytesOf = (text: string) => new TextEncoder().encode(text);
+const textOf = (bytes: Uint8Array | null) => (bytes === null ? null : new TextDecoder().decode(bytes));
+const csv = `Time (s),Height (m)\n${Array.from({ length: 5000 }, (_, i) => `${i / 20},${(i * i) % 977}`).join("\n")}\n`;
+const log = (source: string): Raw => ({ kind: "log", version: 1, name: "Third flight", source, columns: {} });
+
+async function kept(store: BenchStore): Promise<unknown[] | undefined> {
+  await store.keeper.idle();
+  return store.keeper.with((database) => database.records.toCollection().primaryKeys());
+}
+
+/** A store with a log and its file. */
+async function withLog(name = freshName()) {
+  const store = await freshStore({ name });
+  const { path, kept: is } = await store.records.keep("Third flight.csv", bytesOf(csv));
+  expect(is).toBe(true);
+  const document = store.add("log", log(path));
+  await nextTurn();
+  return { store, path, document, name };
+}
+
+test("a record survives the page, smaller than it came, and is kept once however often it comes", async () => {
+  const { store, path, name } = await withLog();
+  expect(await store.records.keep("Third flight.csv", bytesOf(csv))).toEqual({ path, kept: true });
+  expect(await kept(store)).toEqual([path]);
+  const [record] = await store.records.compressed([path]);
+  expect(record?.gzip.length).toBeLessThan(csv.length / 2);
+  store.close();
+  const again = await freshStore({ name });
+  expect(textOf(await again.records.read(path))).toBe(csv);
+  expect(await again.records.read("nowhere.csv")).toBeNull();
+});
+
+test("a record goes with its log, and comes back when that is undone", async () => {
+  const { store, path, document } = await withLog();
+  store.change("delete", [{ path: document, remove: true }]);
+  expect(await kept(store)).toEqual([]);
+  expect(store.undo().ok).toBe(true);
+  expect(await kept(store)).toEqual([path]);
+  expect(textOf(await store.records.read(path))).toBe(csv);
+});
+
+test("a record stays as long as one log, or a flight with its log inside, names it", async () => {
+  const { store, path, document } = await withLog();
+  store.add("flight", { kind: "flight", version: 1, name: "Third", plan: "p.json", log: log(path) });
+  await nextTurn();
+  store.change("delete", [{ path: document, remove: true }]);
+  expect(await kept(store)).toEqual([path]);
+});
+
+test("wipe takes the records from the device, undo brings them back", async () => {
+  const { store, path } = await withLog();
+  await store.wipe();
+  expect(await kept(store)).toEqual([]);
+  store.undo();
+  expect(await kept(store)).toEqual([path]);
+});
+
+test("exportInParts, wipe, importInto on another bench: the record is there again", async () => {
+  const { store, path } = await withLog();
+  const texts = await store.exportInParts();
+  const other = await freshStore();
+  const files = texts.map((text, i) => ({ name: `bench-${i}.json`, bytes: bytesOf(text) }));
+  const report = await other.importInto(files);
+  expect(report.issues).toMatchObject([{ file: "third-flight.log.json" }, { file: "third-flight.log.json" }]);
+  expect(report.issues.map(({ code }) => code)).toEqual(["missing", "missing"]);
+  expect(await kept(other)).toEqual([path]);
+  expect(textOf(await other.records.read(path))).toBe(csv);
+});
+
+test("importInto takes a log's file from beside it", async () => {
+  const store = await freshStore();
+  const report = await store.importInto([
+    { name: "a/third.log.json", bytes: bytesOf(JSON.stringify({ ...log("third.csv") })) },
+    { name: "a/third.csv", bytes: bytesOf(csv) },
+  ]);
+  expect(report.issues.map(({ code }) => code)).not.toContain("file-missing");
+  const source = String(store.memory.get("third.log.json")?.raw?.["source"]);
+  expect(textOf(await store.records.read(source))).toBe(csv);
+});
+
+test("without room on the device a record stays on the page, and says that it is not kept", async () => {
+  const store = await freshStore();
+  const { put } = IDBObjectStore.prototype;
+  vi.spyOn(IDBObjectStore.prototype, "put").mockImplementation(function (this: IDBObjectStore, ...given) {
+    if (this.name === "records") throw new DOMException("the device is full", "QuotaExceededError");
+    return put.apply(this, given);
+  });
+  const { path, kept: is } = await store.records.keep("a.csv", bytesOf(csv));
+  expect(is).toBe(false);
+  expect(await kept(store)).toEqual([]);
+  expect(textOf(await store.records.read(path))).toBe(csv);
+  vi.restoreAllMocks();
+  expect(await store.records.keep("a.csv", bytesOf(csv))).toEqual({ path, kept: true });
+});
+
+test("a record that no log names is swept a day later, not while another tab may be about to name it", async () => {
+  const name = freshName();
+  let now = 1_000_000_000;
+  const store = await freshStore({ name, now: () => now });
+  const { path } = await store.records.keep("a.csv", bytesOf(csv));
+  store.close();
+  now += 3_600_000;
+  const soon = await freshStore({ name, now: () => now });
+  expect(await kept(soon)).toEqual([path]);
+  soon.close();
+  now += 90_000_000;
+  expect(await kept(await freshStore({ name, now: () => now }))).toEqual([]);
+});
+
+test("gunzipped() gives nothing where bytes are broken, or grow beyond all bounds", async () => {
+  const gzip = await gzipped(bytesOf(csv));
+  expect(textOf(await gunzipped(gzip))).toBe(csv);
+  expect(await gunzipped(gzip.slice(0, 100))).toBeNull();
+  expect(await gunzipped(bytesOf("no gzip at all"))).toBeNull();
+  expect(await gunzipped(gzip, 1000)).toBeNull();
+});

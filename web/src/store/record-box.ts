@@ -1,0 +1,153 @@
+import { type ExportRecord, recordPath } from "@delaywright/documents";
+import type { Database } from "./database.js";
+import { isKeyed } from "./field.js";
+import { gunzipped, gzipped } from "./gzip.js";
+import type { Keeper } from "./keeper.js";
+import type { Memory } from "./memory.js";
+
+/** A file that a log was read from, as the database holds it. */
+export interface KeptRecord {
+  readonly path: string;
+  /** Compressed. */
+  readonly gzip: Uint8Array<ArrayBuffer>;
+  /** When it came [ms]. */
+  readonly savedAt: number;
+}
+
+export interface RecordBoxOptions {
+  readonly keeper: Keeper;
+  readonly memory: Memory;
+  readonly now: () => number;
+}
+
+/** How long a record may lie without a log that names it: another tab may be about to make one [ms]. */
+const ORPHAN_AFTER = 86_400_000;
+
+/**
+ * The files that logs were read from, each under a path that says what is in it, so that none ever changes.
+ *
+ * A record goes with the last log that names it, and comes back when that is undone.
+ */
+export class RecordBox {
+  private readonly options: RecordBoxOptions;
+  /** What the database does not hold: it has no room, or its log was taken away. */
+  private readonly held = new Map<string, KeptRecord>();
+  private named: ReadonlySet<string> = new Set();
+  private seen: readonly unknown[] = [];
+
+  constructor(options: RecordBoxOptions) {
+    this.options = options;
+    options.memory.subscribe(() => this.follow());
+  }
+
+  /** Takes away what no log names any more, and what another tab cannot be about to name. */
+  async start(): Promise<void> {
+    this.follow();
+    const latest = this.options.now() - ORPHAN_AFTER;
+    await this.quietly(async ({ records }) => {
+      const paths = await records.toCollection().primaryKeys();
+      for (const path of paths.filter((each) => !this.named.has(each))) {
+        const record = await records.get(path);
+        if (!isRecord(record) || record.savedAt < latest) await records.delete(path);
+      }
+    });
+  }
+
+  /**
+   * Keeps a file under a path of its own; what is there already is not written again.
+   *
+   * @returns its path, and whether the database holds it; where it does not, this page does until it is closed
+   */
+  async keep(name: string, bytes: Uint8Array<ArrayBuffer>): Promise<{ readonly path: string; readonly kept: boolean }> {
+    const path = recordPath(name, bytes);
+    return { path, kept: await this.put(path, await gzipped(bytes)) };
+  }
+
+  /** Keeps a record that came compressed, under the path that its log names. */
+  async put(path: string, gzip: Uint8Array<ArrayBuffer>): Promise<boolean> {
+    const record: KeptRecord = { path, gzip, savedAt: this.options.now() };
+    const written = await this.quietly(async ({ records }) => {
+      const before = await records.get(path);
+      if (!isRecord(before)) await records.put(record);
+      return true;
+    });
+    if (written === true) this.held.delete(path);
+    else if (!this.held.has(path)) this.held.set(path, record);
+    return written === true;
+  }
+
+  /** A file as it came; null where it is not here, or not whole. */
+  async read(path: string): Promise<Uint8Array<ArrayBuffer> | null> {
+    const record = await this.find(path);
+    return record === null ? null : gunzipped(record.gzip);
+  }
+
+  /** Records as they are exported; those that are not here are left out. */
+  async compressed(paths: Iterable<string>): Promise<ExportRecord[]> {
+    const found: ExportRecord[] = [];
+    for (const path of paths) {
+      const record = await this.find(path);
+      if (record !== null) found.push({ path, gzip: record.gzip });
+    }
+    return found;
+  }
+
+  has(path: string): boolean {
+    return this.named.has(path) || this.held.has(path);
+  }
+
+  private async find(path: string): Promise<KeptRecord | null> {
+    const held = this.held.get(path);
+    if (held !== undefined) return held;
+    const record = await this.quietly(({ records }) => records.get(path));
+    return isRecord(record) ? record : null;
+  }
+
+  /** Keeps step with the logs: what the last of them let go leaves the database, what one names again comes back. */
+  private follow(): void {
+    const { memory } = this.options;
+    const seen = [memory.list("log"), memory.list("flight")];
+    if (seen.every((list, i) => list === this.seen[i])) return;
+    this.seen = seen;
+    const before = this.named;
+    this.named = recordsOf(seen.flat());
+    for (const path of before) if (!this.named.has(path)) void this.lay(path);
+    for (const path of this.named) {
+      const held = this.held.get(path);
+      if (held !== undefined && !before.has(path)) void this.put(path, held.gzip);
+    }
+  }
+
+  /** Takes a record out of the database and holds it here, once the log itself is gone from there. */
+  private async lay(path: string): Promise<void> {
+    await Promise.resolve();
+    await this.quietly(async ({ documents, records }) => {
+      const record = await records.get(path);
+      if (this.named.has(path) || !isRecord(record)) return;
+      this.held.set(path, record);
+      const rows = await documents.toArray();
+      // another tab may have made a log of the same file
+      if (!recordsOf(rows.filter(isKeyed)).has(path)) await records.delete(path);
+    });
+  }
+
+  private quietly<Value>(use: (database: Database) => Promise<Value>): Promise<Value | undefined> {
+    return this.options.keeper.with(use).catch(() => undefined);
+  }
+}
+
+function isRecord(value: unknown): value is KeptRecord {
+  return isKeyed(value) && value["gzip"] instanceof Uint8Array && typeof value["savedAt"] === "number";
+}
+
+/** Paths of the files that logs name, those inside flights too. */
+export function recordsOf(
+  entries: readonly { readonly kind?: unknown; readonly raw?: unknown }[],
+): ReadonlySet<string> {
+  const named = entries.flatMap(({ raw }) => {
+    if (!isKeyed(raw)) return [];
+    const log = raw["kind"] === "flight" ? raw["log"] : raw["kind"] === "log" ? raw : null;
+    return isKeyed(log) && typeof log["source"] === "string" ? [log["source"]] : [];
+  });
+  return new Set(named);
+}
