@@ -63,6 +63,12 @@ test("stabilityOverFlight() tells the angle at the guide's end in the mean wind,
   expect(stabilityOverFlight(stayed)).toMatchObject({ guideExitAngle: null, findings: [] });
 });
 
+test("stabilityOverFlight() begins at the angle that the wind makes as the rocket comes free", () => {
+  const { angleOfAttack, guideExitAngle } = stabilityOverFlight(fly(flightD, options));
+  expect(guideExitAngle?.mean).toBeGreaterThan(0.1);
+  expect(angleOfAttack[0]).toBeCloseTo(guideExitAngle!.mean, 6);
+});
+
 test("marginOverMach() grows as the propellant burns and follows the centre of pressure", () => {
   const { model } = fly(flightD, { tolerance: 1e-6 });
   const { loaded, empty } = marginOverMach(model, [0, 0.5, 1.5]);

@@ -42,6 +42,9 @@ export interface StabilityOverFlight {
   readonly findings: readonly StabilityFinding[];
 }
 
+/** At the very end of the guide a flight still tells the guide's own leg, which has no angle of attack [s]. */
+const JUST_AFTER = 1e-9;
+
 function stretchAt(model: FlightModel, time: number): Stretch {
   return model.stretches.find((s) => time >= s.from && time <= s.to) ?? model.stretches[model.stretches.length - 1]!;
 }
@@ -93,7 +96,7 @@ export function stabilityOverFlight(
   };
   for (let i = 0; i < count; i++) {
     const time = i === count - 1 ? to! : from! + (i / (count - 1)) ** 2 * (to! - from!);
-    const now = flight.at(time);
+    const now = flight.at(Math.max(time, from! + JUST_AFTER));
     const stretch = stretchAt(model, time);
     const { mass, balance } = massIn(model, stretch, time);
     const cp = cpOf(model.parts, model.options.compressibility ? now.mach : 0);

@@ -1,0 +1,13 @@
+import { loadPlan, planToEngine } from "@delaywright/documents";
+import { diskFiles } from "/work/six/cli/src/io/files.js";
+import { decide } from "@delaywright/engine";
+import { prepareEnsemble } from "/work/six/engine/src/spread/ensemble.js";
+import { FastOutcome } from "/work/six/engine/src/flight/fast/fast-flight.js";
+const loaded = await loadPlan("/work/six/cli/examples/" + process.argv[2] + "/plan.json", diskFiles);
+const made = planToEngine(loaded.parts!); if (!made.ok) throw 1;
+let spec: any;
+await decide(made.inputs, { seed: 1, draws: 64, run: async (s: any, a: number, b: number) => { spec ??= s; return prepareEnsemble(s)(a, b); } } as any);
+const run = prepareEnsemble(spec);
+(globalThis as any).tries=[0,0,0,0]; (globalThis as any).rej=[0,0,0,0];
+run(0, 1000);
+console.log(process.argv[2], "tries by phase guide,pitching,aligned,coast", (globalThis as any).tries.map((x:number)=>x/1000), "rejected", (globalThis as any).rej.map((x:number)=>x/1000), Object.keys(spec));
