@@ -7,6 +7,7 @@ import { fileURLToPath } from "node:url";
 import { gzipSync } from "node:zlib";
 import { chromium } from "@playwright/test";
 import { readyChromium } from "../../scripts/chromium.mjs";
+import { longLogRows } from "./long-log-rows.mjs";
 import { serveBuilt } from "./serve-built.mjs";
 import { longestTasks } from "./tasks.mjs";
 
@@ -141,6 +142,7 @@ try {
     ["key press to all 10,000 draws painted, median [ms]", median(settled), 500],
     ["key press to all 10,000 draws painted, slowest [ms]", Math.max(...settled), null],
     ["longest task of the main thread while draws are flown [ms]", tasks[0] ?? 0, 50],
+    ...(await longLogRows(browser, served.address, folder)),
     ["loaded before the first decision, gzipped [kB]", gzipped(starts[0].files), null],
     ["all of the app, gzipped [kB]", gzipped(assets()), null],
   ];

@@ -110,6 +110,31 @@ story(
   },
 );
 
+story("The top's mark is dragged on the plot, and put back", async ({ bench, narrow }) => {
+  const plan = await bench.openPlan(WORKED_EXAMPLE);
+  await plan.settled();
+  const debrief = await DebriefPart.of(plan);
+  await debrief.choose("first flight.csv", feet);
+  await debrief.take();
+  await debrief.settled();
+  await expect(debrief.section.getByText("9 in 10 predicted flights", { exact: true })).toBeVisible();
+  const found = await debrief.timeOf("Top");
+  await debrief.move("Top");
+  const before = Number(await debrief.handle.getAttribute("aria-valuenow"));
+  await debrief.drag(narrow ? 40 : 80, narrow);
+  await expect(debrief.event("Top")).toContainText("moved by you");
+  await debrief.settled();
+  const moved = await debrief.timeOf("Top");
+  expect(moved).toBeGreaterThan(found + 0.1);
+  expect(Number(await debrief.handle.getAttribute("aria-valuenow"))).toBeCloseTo(moved, 1);
+  expect(before).toBeCloseTo(found, 1);
+  await expect(debrief.event("Top")).toContainText(`found at ${found.toFixed(2)}`);
+  await debrief.section.getByRole("button", { name: "Back to where it was found" }).click();
+  await expect(debrief.event("Top")).not.toContainText("moved by you");
+  await debrief.settled();
+  expect(await debrief.timeOf("Top")).toBeCloseTo(found, 2);
+});
+
 story("The second log with the same headings needs no mapping, and the trends know both", async ({ bench, page }) => {
   const plan = await bench.openPlan(WORKED_EXAMPLE);
   await plan.settled();
@@ -167,7 +192,7 @@ story("Without a log what was seen is written down, and teaches what it can", as
   const plan = await bench.openPlan(WORKED_EXAMPLE);
   await plan.settled();
   const debrief = await DebriefPart.of(plan);
-  await debrief.section.getByRole("button", { name: "No log: say what was seen" }).click();
+  await debrief.sayWithoutLog();
   await field(debrief.section, "Delay as cut").fill("9 s");
   await field(debrief.section, "Top").fill("560 m");
   await field(debrief.section, "Delay as heard, from burnout to the charge").fill("10.4 s");

@@ -49,12 +49,16 @@ describe("DebriefClient", () => {
 
   test("knows which file is open, also after it has another name", async () => {
     const { client, say } = fake();
-    const opening = client.open("a.csv", new Uint8Array(3));
-    say({ kind: "previewed", job: 1, previewed: { ok: false, faults: [], preview: null } });
+    await expect(client.pack("a.csv")).rejects.toThrow("chosen again");
+    const opening = client.open("a.csv", { bytes: new Blob(["1,2"]), gzip: false });
+    say({ kind: "opened", job: 1, previewed: { ok: false, faults: [], preview: null } });
     await opening;
     expect(client.opened).toBe("a.csv");
     client.rename("a-1.csv");
     expect(client.opened).toBe("a-1.csv");
+    const again = client.open("b.csv", { bytes: new Blob(["1,2"]), gzip: true });
+    say({ kind: "opened", job: 2, previewed: null });
+    expect([await again, client.opened]).toEqual([null, null]);
   });
 
   test("hears a debrief to its end, and nothing of one that was left or dropped", () => {

@@ -5,6 +5,8 @@ import type {
   FlightLibrary,
   FlownLines,
   FromDebrief,
+  LogFile,
+  PackedLog,
   Previewed,
   StretchAsk,
   ToDebrief,
@@ -12,7 +14,7 @@ import type {
 
 /** A worker as its client sees it. */
 export interface DebriefPort {
-  post(message: ToDebrief, transfer?: readonly Transferable[]): void;
+  post(message: ToDebrief): void;
   end(): void;
 }
 
@@ -48,12 +50,18 @@ export class DebriefClient {
     return this.file;
   }
 
-  /** Opens a file in place of the one before; the bytes are handed over. */
-  async open(file: string, bytes: Uint8Array<ArrayBuffer>): Promise<Previewed> {
-    const message = { kind: "open", file, bytes } as const;
-    const answer = await this.ask(message, "previewed", [bytes.buffer]);
-    this.file = file;
-    return answer.previewed;
+  /** Opens a file in place of the one before; null: it cannot be unpacked. */
+  async open(name: string, file: LogFile): Promise<Previewed | null> {
+    this.file = null;
+    const { previewed } = await this.ask({ kind: "open", file }, "opened");
+    this.file = previewed === null ? null : name;
+    return previewed;
+  }
+
+  /** The open file as it is kept. */
+  async pack(name: string): Promise<PackedLog> {
+    if (this.file === null) throw new Error("it has to be chosen again");
+    return (await this.ask({ kind: "pack", name }, "packed")).packed;
   }
 
   /** The open file has this name from now on. */
@@ -94,22 +102,17 @@ export class DebriefClient {
   private ask<Kind extends FromDebrief["kind"]>(
     message: Unnumbered,
     kind: Kind,
-    transfer: readonly Transferable[] = [],
   ): Promise<Extract<FromDebrief, { kind: Kind }>> {
     return new Promise((resolve, reject) => {
-      const job = this.send(
-        message,
-        (answer) => {
-          this.waiting.delete(job);
-          if (answer.kind === kind) resolve(answer as Extract<FromDebrief, { kind: Kind }>);
-          else reject(new Error(answer.kind === "failed" ? answer.reason : answer.kind));
-        },
-        transfer,
-      );
+      const job = this.send(message, (answer) => {
+        this.waiting.delete(job);
+        if (answer.kind === kind) resolve(answer as Extract<FromDebrief, { kind: Kind }>);
+        else reject(new Error(answer.kind === "failed" ? answer.reason : answer.kind));
+      });
     });
   }
 
-  private send(message: Unnumbered, listener: Listener, transfer: readonly Transferable[] = []): number {
+  private send(message: Unnumbered, listener: Listener): number {
     this.port ??= this.start({
       message: (answer) => this.waiting.get(answer.job)?.(answer),
       died: (reason) => this.died(reason),
@@ -117,7 +120,7 @@ export class DebriefClient {
     this.last += 1;
     const job = this.last;
     this.waiting.set(job, listener);
-    this.port.post({ ...message, job } as ToDebrief, transfer);
+    this.port.post({ ...message, job } as ToDebrief);
     return job;
   }
 
@@ -144,7 +147,7 @@ function startWorker(events: DebriefPortEvents): DebriefPort {
     events.died(event.message);
   };
   return {
-    post: (message, transfer = []) => worker.postMessage(message, [...transfer]),
+    post: (message) => worker.postMessage(message),
     end: () => worker.terminate(),
   };
 }

@@ -7,7 +7,8 @@ import { DRAWS } from "./draws.js";
 const ROUGH = 400;
 
 const desk = new DebriefDesk({
-  post: (message: FromDebrief) => self.postMessage(message),
+  post: (message: FromDebrief) =>
+    self.postMessage(message, { transfer: message.kind === "packed" ? [message.packed.gzip.buffer] : [] }),
   tick: ticker(),
   draws: [ROUGH, DRAWS],
 });

@@ -1,6 +1,6 @@
 import "./debrief.css";
 import type { UnitSystem } from "@delaywright/documents";
-import { useEffect, useState } from "react";
+import { useDeferredValue, useEffect, useState } from "react";
 import { Button } from "react-aria-components";
 import type { Moved } from "../compute/debrief/protocol.js";
 import { IssueList, Notice, PickField } from "../parts/index.js";
@@ -19,14 +19,18 @@ export interface DebriefBodyProps {
   readonly path: string;
   /** The plan's own answer is under way, and comes first. */
   readonly waits: boolean;
+  /** By flight: events that were moved and are not accepted yet. */
+  readonly moves: Readonly<Record<string, Moved>>;
+  readonly onMoved: (flight: string, moved: Moved | null) => void;
 }
 
 /** What happened on a flight of the plan, and what it changes. */
-export function DebriefBody({ path, waits }: DebriefBodyProps) {
+export function DebriefBody({ path, waits, moves, onMoved }: DebriefBodyProps) {
   const plan = useEntry(path);
   const entries = useEntries("flight");
   const [{ units }] = useSettings();
   const [picked, pick] = useState<string | null>(null);
+  const [unkept, sayUnkept] = useState<string | null>(null);
   const flights = flightsOf(path, entries);
   const flight = flights.find((each) => each.path === picked) ?? flights[0] ?? null;
   const entry = entries.find((each) => each.path === flight?.path) ?? null;
@@ -47,7 +51,17 @@ export function DebriefBody({ path, waits }: DebriefBodyProps) {
           onChoose={pick}
         />
       )}
-      <FlightDebrief key={flight?.path ?? ""} plan={plan} flight={entry} units={units} waits={waits} />
+      <FlightDebrief
+        key={flight?.path ?? ""}
+        plan={plan}
+        flight={entry}
+        units={units}
+        waits={waits}
+        moved={moves[flight?.path ?? ""] ?? null}
+        onMoved={onMoved}
+        unkept={unkept}
+        onUnkept={sayUnkept}
+      />
     </div>
   );
 }
@@ -57,15 +71,22 @@ interface FlightDebriefProps {
   readonly flight: Entry | null;
   readonly units: UnitSystem;
   readonly waits: boolean;
+  /** Null: as it was kept. */
+  readonly moved: Moved | null;
+  readonly onMoved: (flight: string, moved: Moved | null) => void;
+  /** Path of a log's file that only this page holds; null: none. */
+  readonly unkept: string | null;
+  readonly onUnkept: (source: string | null) => void;
 }
 
-function FlightDebrief({ plan, flight, units, waits }: FlightDebriefProps) {
+function FlightDebrief(props: FlightDebriefProps) {
+  const { plan, flight, units, waits, moved, onMoved, unkept, onUnkept } = props;
   const logs = useEntries("log");
-  const [moved, move] = useState<Moved | null>(null);
-  const [notKept, sayNotKept] = useState(false);
-  const [intake, acts] = useIntake(sayNotKept);
+  const [intake, acts] = useIntake(onUnkept);
   const log = flight?.raw == null ? null : logOf(flight.raw, logs);
   const flights = useEntries("flight");
+  // fields are much to draw: what was just pressed is answered first
+  const formComes = useDeferredValue(true, false);
   // while columns are being put right the worker has another file open
   const debriefing = useDebrief(plan.path, flight, moved, waits || intake.state !== "none");
   const own = (): string => flightFor(plan, flight?.path ?? null);
@@ -85,31 +106,30 @@ function FlightDebrief({ plan, flight, units, waits }: FlightDebriefProps) {
           <Button
             className="act"
             onPress={() => {
-              move(null);
-              if (flight !== null) dropLog(flight.path, flights);
+              if (flight === null) return;
+              onMoved(flight.path, null);
+              dropLog(flight.path, flights);
             }}
           >
             Take the log away
           </Button>
         </p>
       )}
-      {notKept && (
+      {log !== null && log.source === unkept && (
         <Notice urgent>
           <b>No room left on this device for the log's file.</b> It is here until this page is closed. What is found in
           it is kept. Export the bench now to have the file too.
         </Notice>
       )}
-      {flight === null ? (
-        intake.state === "none" && (
-          <p className="sheet-line">
-            <Button className="act" onPress={() => own()}>
-              No log: say what was seen
-            </Button>
-          </p>
-        )
-      ) : (
-        <SeenForm path={flight.path} logged={log !== null} />
-      )}
+      {flight === null
+        ? intake.state === "none" && (
+            <p className="sheet-line">
+              <Button className="act" onPress={() => own()}>
+                No log: say what was seen
+              </Button>
+            </p>
+          )
+        : formComes && <SeenForm path={flight.path} logged={log !== null} />}
       <DebriefState debriefing={debriefing} />
       {flight !== null && debriefing.told !== null && (
         <Debriefed
@@ -118,7 +138,7 @@ function FlightDebrief({ plan, flight, units, waits }: FlightDebriefProps) {
           told={debriefing.told}
           units={units}
           busy={debriefing.state === "reading" || debriefing.state === "flying"}
-          onMoved={move}
+          onMoved={(next) => onMoved(flight.path, next)}
         />
       )}
     </>

@@ -74,8 +74,8 @@ describe("EventTable", () => {
   test("has a row for each event that was predicted or found, with its difference, error and reason, and a sentence", () => {
     const drawn = renderToStaticMarkup(<EventTable data={data} units="metric" onChoose={() => undefined} />);
     expect(drawn.match(/<tr>/g)).toHaveLength(3);
-    expect(drawn).toContain("+0.30 s");
-    expect(drawn).toContain("± 0.06 s");
+    expect(drawn).toContain("+0.30\u202fs");
+    expect(drawn).toContain("± 0.06\u202fs");
     expect(drawn).toContain("+20 m");
     expect(drawn).toContain("height is highest");
     expect(drawn).toContain("not found");

@@ -12,6 +12,7 @@ import {
 } from "@delaywright/documents";
 import type { EventName } from "@delaywright/engine";
 import { Button } from "react-aria-components";
+import { secondsWords } from "../pictures/figures.js";
 
 export interface EventTableProps {
   readonly data: DebriefData;
@@ -20,7 +21,7 @@ export interface EventTableProps {
   readonly onChoose: ((name: EventName) => void) | null;
 }
 
-const seconds = (value: number | null | undefined): string => (value == null ? "–" : value.toFixed(2));
+const seconds = (value: number): string => secondsWords(value, 2);
 function signed(value: number, decimals: number): string {
   const figure = Math.abs(value).toFixed(decimals);
   if (Number(figure) === 0) return figure;
@@ -80,22 +81,22 @@ function EventRow({ event, units, onChoose }: Omit<EventTableProps, "data"> & { 
         )}
       </th>
       <td className="n" data-label="predicted">
-        {predicted === null ? "–" : `${seconds(predicted.time)} s`}
+        {predicted === null ? "–" : seconds(predicted.time)}
         {predicted !== null && <small>{height(predicted.height)}</small>}
       </td>
       <td className="n" data-label="flown">
-        {flown === null ? "–" : `${seconds(flown.time)} s`}
-        {flown !== null && flown.timeError !== null && <small>± {seconds(flown.timeError)} s</small>}
+        {flown === null ? "–" : seconds(flown.time)}
+        {flown !== null && flown.timeError !== null && <small>± {seconds(flown.timeError)}</small>}
         {flown !== null && flown.height !== null && <small>{height(flown.height)}</small>}
       </td>
       <td className="n" data-label="difference">
-        {difference === null ? "–" : `${signed(difference, 2)} s`}
-        {difference !== null && differenceError !== null && <small>± {seconds(differenceError)} s</small>}
+        {difference === null ? "–" : `${signed(difference, 2)}\u202fs`}
+        {difference !== null && differenceError !== null && <small>± {seconds(differenceError)}</small>}
         {difference !== null && heightDifference !== null && <small>{heightWords(heightDifference, units)}</small>}
       </td>
       <td data-label="placed there by">
         {flown === null ? "not found" : eventReasonWords(flown.reason)}
-        {flown !== null && flown.movedFrom !== null && <small>{`found at ${seconds(flown.movedFrom)} s`}</small>}
+        {flown !== null && flown.movedFrom !== null && <small>{`found at ${seconds(flown.movedFrom)}`}</small>}
       </td>
     </tr>
   );

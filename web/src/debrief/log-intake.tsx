@@ -2,6 +2,7 @@ import { amountIn, logFaultSentence, logReadSentence, type UnitSystem } from "@d
 import { useState } from "react";
 import { Button } from "react-aria-components";
 import { FileDrop, Notice, PickField } from "../parts/index.js";
+import { secondsWords } from "../pictures/figures.js";
 import { LogPreviewTable } from "./log-preview.js";
 import { isEnough } from "./mapping.js";
 import type { Intake, IntakeActs } from "./use-intake.js";
@@ -17,6 +18,12 @@ export interface LogIntakeProps {
 /** Takes a log in: a file is chosen, its columns are looked at and confirmed. */
 export function LogIntake({ intake, acts, flight, units }: LogIntakeProps) {
   if (intake.state === "shown") return <Shown intake={intake} acts={acts} flight={flight} units={units} />;
+  if (intake.state === "keeping")
+    return (
+      <p role="status" className="sheet-line">
+        Keeping {intake.name} …
+      </p>
+    );
   return (
     <>
       <FileDrop
@@ -93,7 +100,7 @@ function Shown({ intake, acts, flight, units }: ShownProps) {
           label={`Which of its ${flights.length} flights`}
           items={flights.map(({ liftOff, top }, i) => ({
             id: String(i + 1),
-            word: `${i + 1}: lift-off at ${liftOff.toFixed(0)} s of the record, top ${amountIn(top, "distance", units)}`,
+            word: `${i + 1}: lift-off at ${secondsWords(liftOff, 0)} of the record, top ${amountIn(top, "distance", units)}`,
           }))}
           chosen={String(chosen)}
           onChoose={(id) => pick(Number(id))}

@@ -1,10 +1,11 @@
 import type { Issue, Raw } from "@delaywright/documents";
-import { useEffect, useRef, useState } from "react";
+import { startTransition, useEffect, useRef, useState } from "react";
 import type { DebriefAsk, DebriefTold, Moved } from "../compute/debrief/protocol.js";
 import { debriefClient } from "../compute/debrief-client.js";
 import { type Entry, readRecord, useEntries } from "../store/index.js";
 import { referencesOf } from "../store/references.js";
 import { type FlightLog, logOf } from "./log-store.js";
+import { plotPoints } from "./use-stretch.js";
 
 /** How far a debrief has come. */
 export interface Debriefing {
@@ -35,13 +36,12 @@ function documentsFor(plan: string, entries: readonly Entry[]): Readonly<Record<
   return Object.fromEntries([...found].sort(([one], [other]) => (one < other ? -1 : 1)));
 }
 
-/** Has the worker open a log's file; false: it is not on this device. */
+/** Has the worker open a log's file; false: it is not on this device, or not whole. */
 async function opened({ source }: FlightLog): Promise<boolean> {
   if (debriefClient.opened === source) return true;
-  const bytes = await readRecord(source);
-  if (bytes === null) return false;
-  await debriefClient.open(source, bytes);
-  return true;
+  const gzip = await readRecord(source);
+  if (gzip === null) return false;
+  return (await debriefClient.open(source, { bytes: new Blob([gzip]), gzip: true })) !== null;
 }
 
 /**
@@ -104,11 +104,15 @@ export function useDebrief(plan: string, flight: Entry | null, moved: Moved | nu
       }
       if (!heard) return;
       before.current = { ...before.current, key };
-      const stop = debriefClient.debrief(asked.ask, {
-        told: (told) => say({ told, state: told.settled ? "settled" : "flying" }),
-        wrong: (issues) => say({ state: "wrong", issues }),
-        failed: fail,
-      });
+      const stop = debriefClient.debrief(
+        { ...asked.ask, points: plotPoints() },
+        {
+          // drawn in steps: hands on the page come first
+          told: (told) => startTransition(() => say({ told, state: told.settled ? "settled" : "flying" })),
+          wrong: (issues) => say({ state: "wrong", issues }),
+          failed: fail,
+        },
+      );
       end = () => void stop();
     };
     const timer = setTimeout(

@@ -2,8 +2,10 @@ import { useEffect, useState } from "react";
 import type { DebriefTold, FlownLines, Stretch } from "../compute/debrief/protocol.js";
 import { debriefClient } from "../compute/debrief-client.js";
 
-/** Points of a line that a plot can show. */
-const MOST = 1600;
+/** Points of a line that a plot can show: two a pixel, as spikes go up and down within one. */
+export function plotPoints(): number {
+  return Math.min(1600, 2 * globalThis.innerWidth);
+}
 
 /** How long a window stands still before it is asked for [ms]. */
 const REST = 60;
@@ -23,7 +25,7 @@ export function useStretch(plot: NonNullable<DebriefTold["plot"]>, { from, to }:
     if (isWhole) return;
     let waits = true;
     // beyond the edges too, so that a step aside shows something at once
-    const ask = { from: from - (to - from), to: to + (to - from), most: 3 * MOST };
+    const ask = { from: from - (to - from), to: to + (to - from), most: 3 * plotPoints() };
     const timer = setTimeout(() => {
       debriefClient.stretch(ask).then(
         (answer) => waits && answer !== null && setFound({ key, lines: answer }),

@@ -1,13 +1,15 @@
 import { amountParts, type Measure, type UnitSystem } from "@delaywright/documents";
 import { memo, type ReactNode } from "react";
 import { shownUnit } from "./figures.js";
-import { type FlownPair, type FlownSeries, type FlownWindow, rangeOf } from "./flown-view.js";
+import { type FlownBand, type FlownPair, type FlownSeries, type FlownWindow, rangeOf } from "./flown-view.js";
 import { UpTicks } from "./plot-axis.js";
-import { hillPath, linePath, type Point, scaleOf, ticksOf } from "./scale.js";
+import { bandPath, hillPath, linePath, type Point, scaleOf, ticksOf } from "./scale.js";
 
 export interface FlownPanelProps {
   readonly title: string;
   readonly lines: FlownPair;
+  /** Lies behind the lines. */
+  readonly band?: FlownBand | null;
   readonly measure: Measure;
   readonly units: UnitSystem;
   readonly window: FlownWindow;
@@ -27,11 +29,14 @@ export interface FlownPanelProps {
 /** One panel of a flight: what was recorded, solid, over what was predicted, dashed. Drawn again only where something in it changed: a handle that is dragged over it leaves it as it is. */
 export const FlownPanel = memo(function FlownPanel(props: FlownPanelProps): ReactNode {
   const { title, lines, measure, units, window, left, right, top, base, grow, clip, fromZero = false } = props;
+  const { band = null } = props;
+  const high = band === null ? null : { time: band.time, value: band.high };
+  const low = band === null ? null : { time: band.time, value: band.low };
   const x = scaleOf(window.from, window.to, left, right);
-  const range = rangeOf([lines.flown, lines.predicted], window) ?? [0, 1];
-  const [low, high] = fromZero ? [Math.min(range[0], 0), Math.max(range[1], 0)] : range;
-  const margin = Math.max(0.06 * (high - low), 1e-3 * Math.max(Math.abs(low), Math.abs(high), 1));
-  const y = scaleOf(low - margin, high + margin, base, top);
+  const range = rangeOf([lines.flown, lines.predicted, high, low], window) ?? [0, 1];
+  const [least, most] = fromZero ? [Math.min(range[0], 0), Math.max(range[1], 0)] : range;
+  const margin = Math.max(0.06 * (most - least), 1e-3 * Math.max(Math.abs(least), Math.abs(most), 1));
+  const y = scaleOf(least - margin, most + margin, base, top);
   const { unit, perSi } = shownUnit(measure, units);
   const ticks = ticksOf(y.from * perSi, y.to * perSi, Math.max(2, Math.round((base - top) / (38 * grow))));
   const points = (line: FlownSeries): readonly Point[] =>
@@ -42,6 +47,7 @@ export const FlownPanel = memo(function FlownPanel(props: FlownPanelProps): Reac
   return (
     <g>
       <g clipPath={`url(#${clip})`}>
+        {high !== null && low !== null && <path d={bandPath(points(high), points(low))} className="veil" />}
         {fromZero && lines.flown !== null && <path d={hillPath(points(lines.flown), y(0))} className="veil" />}
         {zero !== null && <line x1={x.start} x2={x.end} y1={zero} y2={zero} className="flown-zero" />}
         {lines.predicted !== null && <path d={linePath(points(lines.predicted))} className="flown-predicted" />}

@@ -3,7 +3,14 @@ import type { UnitSystem } from "@delaywright/documents";
 import type { ReactNode } from "react";
 import { placeMarks } from "./flown-labels.js";
 import { FlownPanel } from "./flown-panel.js";
-import { type FlownMark, type FlownPair, type FlownWindow, flownMargins, timeTicks } from "./flown-view.js";
+import {
+  type FlownBand,
+  type FlownMark,
+  type FlownPair,
+  type FlownWindow,
+  flownMargins,
+  timeTicks,
+} from "./flown-view.js";
 import { type Drawing, Picture, type PictureRoom } from "./picture.js";
 import { AlongAxis } from "./plot-axis.js";
 import { scaleOf } from "./scale.js";
@@ -12,6 +19,8 @@ export interface FlownPlotProps {
   readonly window: FlownWindow;
   /** Above the pad [m]. */
   readonly height: FlownPair;
+  /** Between which heights 9 in 10 predicted flights are [m]; null where it is not known. */
+  readonly band: FlownBand | null;
   /** Flown less predicted [m]; null without a prediction. */
   readonly residual: FlownPair | null;
   /** [m/s] */
@@ -44,6 +53,11 @@ export function FlownPlot(props: FlownPlotProps): ReactNode {
           <li>
             <i className="flown-key dashed" aria-hidden="true" /> predicted
           </li>
+          {props.band !== null && (
+            <li>
+              <i className="flown-key band" aria-hidden="true" /> 9 in 10 predicted flights
+            </li>
+          )}
           {props.flaws.length > 0 && (
             <li>
               <i className="flown-key flawed" aria-hidden="true" /> the record is not to be trusted here
@@ -56,9 +70,9 @@ export function FlownPlot(props: FlownPlotProps): ReactNode {
 }
 
 /** The panels from the top down, each with its share of the height. */
-function panelsOf({ height, residual, speed, acceleration, units }: FlownPlotProps) {
+function panelsOf({ height, band, residual, speed, acceleration, units }: FlownPlotProps) {
   const all = [
-    { title: "height", lines: height, measure: "distance", share: 1, fromZero: false },
+    { title: "height", lines: height, band, measure: "distance", share: 1, fromZero: false },
     { title: "flown less predicted", lines: residual, measure: "distance", share: 0.34, fromZero: true },
     { title: "speed up", lines: speed, measure: "speed", share: 0.5, fromZero: false },
     { title: "acceleration", lines: acceleration, measure: "acceleration", share: 0.42, fromZero: false },

@@ -13,6 +13,13 @@ export interface FlownPair {
   readonly predicted: FlownSeries | null;
 }
 
+/** What lies between two lines: seconds after lift-off, rising, and figures in SI units. */
+export interface FlownBand {
+  readonly time: ArrayLike<number>;
+  readonly low: ArrayLike<number>;
+  readonly high: ArrayLike<number>;
+}
+
 /** An event on the plot, seconds after lift-off. */
 export interface FlownMark {
   readonly name: string;

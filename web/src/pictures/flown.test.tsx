@@ -13,6 +13,7 @@ const line = (value: (t: number) => number) => ({ time, value: time.map(value) }
 const props: FlownPlotProps = {
   window: whole,
   height: { flown: line((t) => 600 - (t - 11) ** 2), predicted: line((t) => 580 - (t - 11) ** 2) },
+  band: null,
   residual: { flown: line(() => 20), predicted: null },
   speed: { flown: line((t) => 22 - 2 * t), predicted: null },
   acceleration: null,
@@ -75,6 +76,16 @@ describe("FlownPlot", () => {
     expect(drawn).not.toContain(">main ");
     expect(drawn).toContain("It went to 600 m, where 580 m were predicted.");
     expect(drawn).not.toMatch(/NaN|undefined|Infinity/);
+  });
+
+  it("draws the band of predicted heights behind the lines, and makes room for it", () => {
+    const band = { time, low: time.map((t) => 500 - (t - 11) ** 2), high: time.map((t) => 1650 - (t - 11) ** 2) };
+    const drawn = renderToStaticMarkup(<FlownPlot {...props} band={band} />);
+    expect(drawn.indexOf('class="veil"')).toBeLessThan(drawn.indexOf('class="flown-line"'));
+    expect(drawn.match(/class="veil"/g)).toHaveLength(2);
+    expect(drawn).toContain("9 in 10 predicted flights");
+    expect(drawn).toContain(">1500<");
+    expect(renderToStaticMarkup(<FlownPlot {...props} />)).not.toContain("9 in 10");
   });
 
   it("is drawable in feet, zoomed in, and with nothing to draw", () => {

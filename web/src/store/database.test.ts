@@ -4,6 +4,7 @@ import { afterEach, expect, test } from "vitest";
 import { closeStores, freshName, freshStore } from "../../stories/data/databases/fresh-store.js";
 import { restoreDatabase, type SavedDatabase } from "../../stories/data/databases/restore.js";
 import { Database, LATEST } from "./database.js";
+import { gunzipped } from "./gzip.js";
 
 const folder = new URL("../../stories/data/databases/", import.meta.url);
 const versions = Array.from({ length: LATEST }, (_, index) => index + 1);
@@ -91,7 +92,7 @@ test("Database of version 4 keeps the files that logs were read from", async () 
   await restoreDatabase({ saved: saved(4), name });
   const store = await freshStore({ name });
   const source = store.memory.get("third-flight.log.json")?.raw?.["source"];
-  const bytes = await store.records.read(String(source));
+  const bytes = await gunzipped((await store.records.read(String(source))) ?? new Uint8Array());
   expect(new TextDecoder().decode(bytes ?? new Uint8Array())).toMatch(/^Time \(s\),Height \(m\)\n0\.0,0\n/);
 });
 

@@ -1,5 +1,5 @@
 import "fake-indexeddb/auto";
-import type { Raw } from "@delaywright/documents";
+import { type Raw, recordPath } from "@delaywright/documents";
 import { afterEach, expect, test, vi } from "vitest";
 import { closeStores, freshName, freshStore, nextTurn } from "../../stories/data/databases/fresh-store.js";
 import type { BenchStore } from "./bench-store.js";
@@ -20,10 +20,22 @@ async function kept(store: BenchStore): Promise<unknown[] | undefined> {
   return store.keeper.with((database) => database.records.toCollection().primaryKeys());
 }
 
+/** Keeps a file as the app does. */
+async function keep(store: BenchStore, name: string, text = csv) {
+  const path = recordPath(name, bytesOf(text));
+  return { path, kept: await store.records.put(path, await gzipped(bytesOf(text))) };
+}
+
+/** What is kept under a path, as it came. */
+async function readText(store: BenchStore, path: string): Promise<string | null> {
+  const gzip = await store.records.read(path);
+  return gzip === null ? null : textOf(await gunzipped(gzip));
+}
+
 /** A store with a log and its file. */
 async function withLog(name = freshName()) {
   const store = await freshStore({ name });
-  const { path, kept: is } = await store.records.keep("Third flight.csv", bytesOf(csv));
+  const { path, kept: is } = await keep(store, "Third flight.csv");
   expect(is).toBe(true);
   const document = store.add("log", log(path));
   await nextTurn();
@@ -32,13 +44,13 @@ async function withLog(name = freshName()) {
 
 test("a record survives the page, smaller than it came, and is kept once however often it comes", async () => {
   const { store, path, name } = await withLog();
-  expect(await store.records.keep("Third flight.csv", bytesOf(csv))).toEqual({ path, kept: true });
+  expect(await keep(store, "Third flight.csv")).toEqual({ path, kept: true });
   expect(await kept(store)).toEqual([path]);
   const [record] = await store.records.compressed([path]);
   expect(record?.gzip.length).toBeLessThan(csv.length / 2);
   store.close();
   const again = await freshStore({ name });
-  expect(textOf(await again.records.read(path))).toBe(csv);
+  expect(await readText(again, path)).toBe(csv);
   expect(await again.records.read("nowhere.csv")).toBeNull();
 });
 
@@ -48,7 +60,7 @@ test("a record goes with its log, and comes back when that is undone", async () 
   expect(await kept(store)).toEqual([]);
   expect(store.undo().ok).toBe(true);
   expect(await kept(store)).toEqual([path]);
-  expect(textOf(await store.records.read(path))).toBe(csv);
+  expect(await readText(store, path)).toBe(csv);
 });
 
 test("a record stays as long as one log, or a flight with its log inside, names it", async () => {
@@ -76,7 +88,7 @@ test("exportInParts, wipe, importInto on another bench: the record is there agai
   expect(report.issues).toMatchObject([{ file: "third-flight.log.json" }, { file: "third-flight.log.json" }]);
   expect(report.issues.map(({ code }) => code)).toEqual(["missing", "missing"]);
   expect(await kept(other)).toEqual([path]);
-  expect(textOf(await other.records.read(path))).toBe(csv);
+  expect(await readText(other, path)).toBe(csv);
 });
 
 test("importInto takes a log's file from beside it", async () => {
@@ -87,7 +99,7 @@ test("importInto takes a log's file from beside it", async () => {
   ]);
   expect(report.issues.map(({ code }) => code)).not.toContain("file-missing");
   const source = String(store.memory.get("third.log.json")?.raw?.["source"]);
-  expect(textOf(await store.records.read(source))).toBe(csv);
+  expect(await readText(store, source)).toBe(csv);
 });
 
 test("without room on the device a record stays on the page, and says that it is not kept", async () => {
@@ -97,19 +109,19 @@ test("without room on the device a record stays on the page, and says that it is
     if (this.name === "records") throw new DOMException("the device is full", "QuotaExceededError");
     return put.apply(this, given);
   });
-  const { path, kept: is } = await store.records.keep("a.csv", bytesOf(csv));
+  const { path, kept: is } = await keep(store, "a.csv");
   expect(is).toBe(false);
   expect(await kept(store)).toEqual([]);
-  expect(textOf(await store.records.read(path))).toBe(csv);
+  expect(await readText(store, path)).toBe(csv);
   vi.restoreAllMocks();
-  expect(await store.records.keep("a.csv", bytesOf(csv))).toEqual({ path, kept: true });
+  expect(await keep(store, "a.csv")).toEqual({ path, kept: true });
 });
 
 test("a record that no log names is swept a day later, not while another tab may be about to name it", async () => {
   const name = freshName();
   let now = 1_000_000_000;
   const store = await freshStore({ name, now: () => now });
-  const { path } = await store.records.keep("a.csv", bytesOf(csv));
+  const { path } = await keep(store, "a.csv");
   store.close();
   now += 3_600_000;
   const soon = await freshStore({ name, now: () => now });

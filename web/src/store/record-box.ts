@@ -1,7 +1,6 @@
-import { type ExportRecord, recordPath } from "@delaywright/documents";
+import type { ExportRecord } from "@delaywright/documents";
 import type { Database } from "./database.js";
 import { isKeyed } from "./field.js";
-import { gunzipped, gzipped } from "./gzip.js";
 import type { Keeper } from "./keeper.js";
 import type { Memory } from "./memory.js";
 
@@ -54,16 +53,10 @@ export class RecordBox {
   }
 
   /**
-   * Keeps a file under a path of its own; what is there already is not written again.
+   * Keeps a compressed file under the path that its log names; what is there already is not written again.
    *
-   * @returns its path, and whether the database holds it; where it does not, this page does until it is closed
+   * @returns whether the database holds it; where it does not, this page does until it is closed
    */
-  async keep(name: string, bytes: Uint8Array<ArrayBuffer>): Promise<{ readonly path: string; readonly kept: boolean }> {
-    const path = recordPath(name, bytes);
-    return { path, kept: await this.put(path, await gzipped(bytes)) };
-  }
-
-  /** Keeps a record that came compressed, under the path that its log names. */
   async put(path: string, gzip: Uint8Array<ArrayBuffer>): Promise<boolean> {
     const record: KeptRecord = { path, gzip, savedAt: this.options.now() };
     const written = await this.quietly(async ({ records }) => {
@@ -76,10 +69,9 @@ export class RecordBox {
     return written === true;
   }
 
-  /** A file as it came; null where it is not here, or not whole. */
+  /** A file, compressed; null where it is not here. */
   async read(path: string): Promise<Uint8Array<ArrayBuffer> | null> {
-    const record = await this.find(path);
-    return record === null ? null : gunzipped(record.gzip);
+    return (await this.find(path))?.gzip ?? null;
   }
 
   /** Records as they are exported; those that are not here are left out. */

@@ -96,15 +96,12 @@ export function exportDocuments(paths: readonly string[]): Promise<readonly stri
   return store.exportDocuments(paths);
 }
 
-/** Keeps a file that a log is read from, and returns the path by which the log names it. Where `kept` is false it is gone with this page. */
-export function keepRecord(
-  name: string,
-  bytes: Uint8Array<ArrayBuffer>,
-): Promise<{ readonly path: string; readonly kept: boolean }> {
-  return store.records.keep(name, bytes);
+/** Keeps a compressed file that a log is read from under the path by which the log names it. False: it is gone with this page. */
+export function keepRecord(path: string, gzip: Uint8Array<ArrayBuffer>): Promise<boolean> {
+  return store.records.put(path, gzip);
 }
 
-/** A file that a log was read from, as it came; null where it is not on this device. */
+/** A file that a log was read from, compressed; null where it is not on this device. */
 export function readRecord(path: string): Promise<Uint8Array<ArrayBuffer> | null> {
   return store.records.read(path);
 }

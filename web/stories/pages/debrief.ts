@@ -35,6 +35,16 @@ export class DebriefPart {
     await expect(this.shown).toHaveAttribute("aria-busy", "false");
   }
 
+  /** Begins to say what was seen of a flight that has no log. */
+  async sayWithoutLog(): Promise<void> {
+    const button = this.section.getByRole("button", { name: "No log: say what was seen" });
+    // as above: a press whose button moves away is none
+    await expect(async () => {
+      await button.click({ timeout: 5000 });
+      await expect(button).toBeHidden({ timeout: 3000 });
+    }).toPass();
+  }
+
   /** What a file holds, before it is taken. */
   get shown(): Locator {
     return this.section
@@ -88,6 +98,29 @@ export class DebriefPart {
       .getByRole("button", { name: beginning(word) })
       .click();
     await expect(this.handle).toBeVisible();
+  }
+
+  /** Drags the handle sideways, by mouse or by finger. */
+  async drag(by: number, touch: boolean): Promise<void> {
+    await this.handle.scrollIntoViewIfNeeded();
+    const box = await this.handle.boundingBox();
+    if (box === null) throw new Error("the handle is not in view");
+    // where a finger meets the handle and not a bar that stays in view over the page
+    const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
+    if (!touch) {
+      await this.page.mouse.move(x, y);
+      await this.page.mouse.down();
+      await this.page.mouse.move(x + by, y, { steps: 8 });
+      await this.page.mouse.up();
+      return;
+    }
+    const cdp = await this.page.context().newCDPSession(this.page);
+    const send = (type: "touchStart" | "touchMove" | "touchEnd", touchPoints: { x: number; y: number }[]) =>
+      cdp.send("Input.dispatchTouchEvent", { type, touchPoints });
+    await send("touchStart", [{ x, y }]);
+    for (let i = 1; i <= 8; i++) await send("touchMove", [{ x: x + (by * i) / 8, y }]);
+    await send("touchEnd", []);
+    await cdp.detach();
   }
 
   async keep(): Promise<void> {

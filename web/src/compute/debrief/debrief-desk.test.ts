@@ -1,12 +1,13 @@
 import { readFileSync } from "node:fs";
-import type { LogMapping, Raw } from "@delaywright/documents";
+import { type LogMapping, type Raw, recordPath } from "@delaywright/documents";
 import { beforeAll, describe, expect, test } from "vitest";
+import { gunzipped } from "../../store/gzip.js";
 import { EXAMPLE_PLAN, workedExample } from "../../store/worked-example.js";
 import { DebriefDesk } from "./debrief-desk.js";
 import type { DebriefAsk, DebriefTold, FromDebrief, ToDebrief } from "./protocol.js";
 
-const csv = (name: string): Uint8Array<ArrayBuffer> =>
-  new Uint8Array(readFileSync(new URL(`../../../../cli/examples/debrief/${name}.csv`, import.meta.url)));
+const csv = (name: string): Blob =>
+  new Blob([readFileSync(new URL(`../../../../cli/examples/debrief/${name}.csv`, import.meta.url))]);
 
 const FLIGHT = "third.flight.json";
 type Unnumbered = ToDebrief extends infer Message ? (Message extends unknown ? Omit<Message, "job"> : never) : never;
@@ -64,11 +65,11 @@ const thorough = new Room([16, 48]);
 let mapping: LogMapping;
 let told: readonly DebriefTold[];
 beforeAll(async () => {
-  const [opened] = await room.ask({ kind: "open", file: "first.csv", bytes: csv("first-flight") });
-  if (opened?.kind !== "previewed" || !opened.previewed.ok) throw new Error("not read");
+  const [opened] = await room.ask({ kind: "open", file: { bytes: csv("first-flight"), gzip: false } });
+  if (opened?.kind !== "opened" || opened.previewed?.ok !== true) throw new Error("not read");
   mapping = opened.previewed.preview.mapping;
   const own = flight({ findings: { set: "9 s" } });
-  await thorough.ask({ kind: "open", file: "first.csv", bytes: csv("first-flight") });
+  await thorough.ask({ kind: "open", file: { bytes: csv("first-flight"), gzip: false } });
   const all = await thorough.ask({ kind: "debrief", ask: ask({ record: { file: "first.csv", mapping } }, own) });
   told = all.flatMap((each) => (each.kind === "told" ? [each.told] : []));
 }, 240_000);
@@ -112,6 +113,24 @@ describe("DebriefDesk", () => {
     expect(Math.abs(fastest - burnt)).toBeLessThan(0.5);
   });
 
+  test("has a band of 9 in 10 predicted flights about the predicted height: as wide as the spread of their tops", () => {
+    const { plot, data } = told[1] as DebriefTold;
+    if (plot?.predictedBand == null) throw new Error("no band");
+    const { time, low, high } = plot.predictedBand;
+    expect(time[0]).toBeLessThanOrEqual(0);
+    expect([...time]).toEqual([...time].sort((a, b) => a - b));
+    const { p05, p95 } = data.predicted.apogee;
+    // quantiles of 256 and of 48 draws: each within some of its own sampling scatter of the other
+    expect(Math.abs(Math.max(...high) - p95)).toBeLessThan(0.5 * (p95 - p05));
+    // where each flight tops at a time of its own the low side lies below the lowest tops
+    expect(Math.max(...low)).toBeLessThan(p05 + 0.3 * (p95 - p05));
+    const top = data.events.find(({ name }) => name === "apogee")?.predicted;
+    const k = time.findIndex((each) => each >= (top?.time ?? 0));
+    expect(low[k]).toBeLessThan(top?.height ?? 0);
+    expect(high[k]).toBeGreaterThan(top?.height ?? 0);
+    expect(time.at(-1)).toBeGreaterThan(data.events.find(({ name }) => name === "landing")?.predicted?.time ?? 0);
+  });
+
   test("gives a stretch finer than the whole", async () => {
     const [answer] = await thorough.ask({ kind: "stretch", ask: { from: 0, to: 2, most: 400 } });
     if (answer?.kind !== "lines" || answer.lines === null) throw new Error("no lines");
@@ -125,13 +144,17 @@ describe("DebriefDesk", () => {
     const { plot, data } = told[1] as DebriefTold;
     const burnout = data.events.find(({ name }) => name === "burnout")?.flown?.time ?? 0;
     const moved = { burnout: (plot?.zero ?? 0) + burnout + 0.1 };
-    const all = await room.ask({ kind: "debrief", ask: ask({ record: { file: "first.csv", mapping, moved } }) });
+    const all = await room.ask({
+      kind: "debrief",
+      ask: ask({ record: { file: "first.csv", mapping, moved }, points: 100 }),
+    });
     const last = all.at(-1);
     if (last?.kind !== "told") throw new Error(JSON.stringify(last));
     const event = last.told.data.events.find(({ name }) => name === "burnout")?.flown;
     expect(event?.time).toBeCloseTo(burnout + 0.1, 3);
     expect(event).toMatchObject({ reason: "moved-by-flyer" });
     expect(event?.movedFrom).toBeCloseTo(burnout, 3);
+    expect(last.told.plot?.lines.height.time.length).toBeLessThanOrEqual(100);
     const kept = flight({ findings: JSON.parse(JSON.stringify(last.told.findings)) as unknown });
     const again = await room.ask({ kind: "debrief", ask: ask({ record: { file: "first.csv", mapping } }, kept) });
     const after = again.at(-1);
@@ -185,9 +208,32 @@ describe("DebriefDesk", () => {
 
   test("a file that is no log gives faults in words, never a defect", async () => {
     for (const bytes of [new Uint8Array(), new Uint8Array(5000).fill(0xff), new TextEncoder().encode("a\nb\nc\n")]) {
-      const [answer] = await room.ask({ kind: "open", file: "x.csv", bytes });
-      expect(answer).toMatchObject({ kind: "previewed", previewed: { ok: false } });
+      const [answer] = await room.ask({ kind: "open", file: { bytes: new Blob([bytes]), gzip: false } });
+      expect(answer).toMatchObject({ kind: "opened", previewed: { ok: false } });
     }
+  });
+
+  test("packs the open file under a path that says what is in it, and opens it again as it was", async () => {
+    await room.ask({ kind: "open", file: { bytes: csv("first-flight"), gzip: false } });
+    const [answer] = await room.ask({ kind: "pack", name: "First Flight.csv" });
+    if (answer?.kind !== "packed") throw new Error("not packed");
+    const { path, gzip } = answer.packed;
+    const whole = new Uint8Array(await csv("first-flight").arrayBuffer());
+    expect(path).toBe(recordPath("First Flight.csv", whole));
+    expect(await gunzipped(gzip)).toEqual(whole);
+    const [again] = await room.ask({ kind: "open", file: { bytes: new Blob([gzip]), gzip: true } });
+    expect(again).toMatchObject({ kind: "opened", previewed: { ok: true } });
+    const [broken] = await room.ask({ kind: "open", file: { bytes: csv("first-flight"), gzip: true } });
+    expect(broken).toEqual({ kind: "opened", job: broken?.job, previewed: null });
+  });
+
+  test("drops a file for one that was chosen after it", async () => {
+    const [first, second] = await Promise.all([
+      room.ask({ kind: "open", file: { bytes: new Blob([]), gzip: false } }),
+      room.ask({ kind: "open", file: { bytes: csv("first-flight"), gzip: false } }),
+    ]);
+    expect(first).toMatchObject([{ kind: "dropped" }]);
+    expect(second).toMatchObject([{ kind: "opened", previewed: { ok: true } }]);
   });
 
   test("reads all flights of a library, and how the odds held", async () => {

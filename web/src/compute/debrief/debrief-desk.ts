@@ -14,19 +14,23 @@ import {
   type PlanParts,
   pastFlightOf,
   pastOdds,
+  planToEngine,
   prepareDebrief,
   type Raw,
   type ReadLog,
   readLog,
+  recordPath,
 } from "@delaywright/documents";
 import { calibration, type FlightRecord, flightsIn } from "@delaywright/engine";
+import { gunzipped, gzipped } from "../../store/gzip.js";
 import { shortRuns } from "../desk/short-runs.js";
 import { Dropped, Task } from "../desk/task.js";
 import { linesOf, predictedSpeedOf, rangesOf, wholeOf } from "./plot-lines.js";
-import type { DebriefAsk, DebriefTold, FromDebrief, ToDebrief } from "./protocol.js";
+import { predictedBand } from "./predicted-band.js";
+import type { BandLine, DebriefAsk, DebriefTold, FromDebrief, LogFile, Previewed, ToDebrief } from "./protocol.js";
 
-/** Points of a plot that is told with a debrief, before anybody zooms. */
-const FIRST_POINTS = 1600;
+/** Points of a plot that is told with a debrief, where nobody says how many. */
+const POINTS = 1600;
 
 export interface DebriefDeskOptions {
   readonly post: (message: FromDebrief) => void;
@@ -39,7 +43,8 @@ export interface DebriefDeskOptions {
 /** Reads one log and debriefs its flight, away from the page. */
 export class DebriefDesk {
   private readonly options: DebriefDeskOptions;
-  private bytes: Uint8Array = new Uint8Array();
+  private bytes = new Uint8Array();
+  private opening: LogFile | null = null;
   /** By mapping, of the file that is open. */
   private readonly read = new Map<string, ReadLog>();
   private shown: { readonly record: FlightRecord; readonly zero: number } | null = null;
@@ -64,11 +69,13 @@ export class DebriefDesk {
     const { job } = message;
     switch (message.kind) {
       case "open":
-        this.bytes = message.bytes;
-        this.read.clear();
-        return this.previewed(job, null);
+        return { kind: "opened", job, previewed: (await this.open(message.file)) ? this.previewed(null) : null };
+      case "pack": {
+        const { bytes } = this;
+        return { kind: "packed", job, packed: { path: recordPath(message.name, bytes), gzip: await gzipped(bytes) } };
+      }
       case "preview":
-        return this.previewed(job, message.mapping);
+        return { kind: "previewed", job, previewed: this.previewed(message.mapping) };
       case "library":
         return this.library(job, message.documents);
       case "stretch": {
@@ -82,12 +89,23 @@ export class DebriefDesk {
     }
   }
 
-  private previewed(job: number, mapping: LogMapping | null): FromDebrief {
+  /** False: it cannot be unpacked. */
+  private async open(file: LogFile): Promise<boolean> {
+    this.opening = file;
+    const given = new Uint8Array(await file.bytes.arrayBuffer());
+    const bytes = file.gzip ? await gunzipped(given) : given;
+    if (this.opening !== file) throw new Dropped();
+    this.bytes = bytes ?? new Uint8Array();
+    this.read.clear();
+    return bytes !== null;
+  }
+
+  private previewed(mapping: LogMapping | null): Previewed {
     const log = this.log(mapping);
-    if (!log.ok) return { kind: "previewed", job, previewed: log };
+    if (!log.ok) return log;
     const { samples, rows, skipped: _, skippedRows: __, ...preview } = log;
     const flights = flightsIn(samples).map(({ liftOff, top }) => ({ liftOff, top }));
-    return { kind: "previewed", job, previewed: { ok: true, preview, rows, flights } };
+    return { ok: true, preview, rows, flights };
   }
 
   /** The file as a mapping has it; what was read last is kept, also as what it was guessed to be. */
@@ -125,14 +143,18 @@ export class DebriefDesk {
     const given = { flown, next: plan.parts, flight, file: ask.flight, past };
     const prepared = prepareDebrief(record === null ? given : { ...given, record });
     if (!prepared.ok) return wrong(prepared.issues);
-    const plot = prepared.opened === null ? null : this.plotted(prepared.opened);
+    const plot = prepared.opened === null ? null : this.plotted(prepared.opened, ask.points ?? POINTS);
+    const made = planToEngine(flown);
+    let band: BandLine | null = null;
     for (const [i, draws] of this.options.draws.entries()) {
       const debriefed = await prepared.debrief({ draws, run: shortRuns(pause) });
       await pause();
       if (!debriefed.ok) return wrong(debriefed.issues);
       const { data, findings, forecast } = debriefed;
       const learned = learnedToDocument(data.learned.learned, learnedNames(plan.parts));
-      const told = { data, findings, forecast, plot: plot?.(data) ?? null, learned, plan: asFlown(flight.name, flown) };
+      if (plot !== null && made.ok) band ??= await predictedBand(made.inputs, data, pause);
+      const drawn = plot?.(data, band) ?? null;
+      const told = { data, findings, forecast, plot: drawn, learned, plan: asFlown(flight.name, flown) };
       this.options.post({ kind: "told", job, told: { ...told, settled: i === this.options.draws.length - 1 } });
     }
     return null;
@@ -155,13 +177,16 @@ export class DebriefDesk {
   }
 
   /** Shows a flight: its plot for each debrief of it. */
-  private plotted({ record, events, moved }: OpenedFlight): (data: DebriefTold["data"]) => DebriefTold["plot"] {
+  private plotted({ record, events, moved }: OpenedFlight, most: number) {
     const zero = events.liftOff?.time ?? 0;
     this.shown = { record, zero };
     const whole = wholeOf(record, events, zero);
     const ranges = rangesOf(record, events, zero);
-    const lines = linesOf(record, zero, { ...whole, most: FIRST_POINTS });
-    return ({ curves }) => ({ whole, zero, moved, ranges, lines, predictedSpeed: predictedSpeedOf(curves) });
+    const lines = linesOf(record, zero, { ...whole, most });
+    return ({ curves }: DebriefTold["data"], predictedBand: BandLine | null): NonNullable<DebriefTold["plot"]> => {
+      const predictedSpeed = predictedSpeedOf(curves);
+      return { whole, zero, moved, ranges, lines, predictedSpeed, predictedBand };
+    };
   }
 
   private async pause(task: Task): Promise<void> {

@@ -17,6 +17,13 @@ export interface ThinLine {
   readonly value: Float64Array;
 }
 
+/** Two lines and what lies between them: seconds after the predicted lift-off, and figures in SI units. */
+export interface BandLine {
+  readonly time: Float64Array;
+  readonly low: Float64Array;
+  readonly high: Float64Array;
+}
+
 /** A stretch of a flight as recorded, thinned so that no spike is lost. */
 export interface FlownLines {
   readonly height: ThinLine;
@@ -40,6 +47,8 @@ export interface DebriefAsk {
   readonly flight: string;
   /** Null: there is none, and what was written down counts. */
   readonly record: RecordAsk | null;
+  /** Of each line of the plot at most; left out: as many as a wide window shows. */
+  readonly points?: number;
 }
 
 /** How the file that was opened is to be read. */
@@ -76,6 +85,8 @@ export interface DebriefTold {
     readonly moved: Moved;
     /** Vertical, slope of the predicted height [m/s]. */
     readonly predictedSpeed: ThinLine;
+    /** Heights between which 9 in 10 of the plan's flights are [m]; null where none flies. */
+    readonly predictedBand: BandLine | null;
     readonly lines: FlownLines;
   } | null;
   /** What was learned, as a plan holds it. */
@@ -103,9 +114,25 @@ export interface FlightLibrary {
   readonly calibration: Calibration;
 }
 
-/** From the page. A later debrief drops the one before. */
+/** A file as it is handed to the worker, which reads it: its bytes never pass through the page. */
+export interface LogFile {
+  readonly bytes: Blob;
+  /** It is compressed. */
+  readonly gzip: boolean;
+}
+
+/** A file as it is kept. */
+export interface PackedLog {
+  /** Says what is in it. */
+  readonly path: string;
+  /** Compressed. */
+  readonly gzip: Uint8Array<ArrayBuffer>;
+}
+
+/** From the page. A later debrief drops the one before, a later file the one that is still read. */
 export type ToDebrief =
-  | { readonly kind: "open"; readonly job: number; readonly file: string; readonly bytes: Uint8Array<ArrayBuffer> }
+  | { readonly kind: "open"; readonly job: number; readonly file: LogFile }
+  | { readonly kind: "pack"; readonly job: number; readonly name: string }
   | { readonly kind: "preview"; readonly job: number; readonly mapping: LogMapping | null }
   | { readonly kind: "debrief"; readonly job: number; readonly ask: DebriefAsk }
   | { readonly kind: "library"; readonly job: number; readonly documents: DebriefAsk["documents"] }
@@ -113,13 +140,16 @@ export type ToDebrief =
 
 /** To the page, each with the job that it belongs to. */
 export type FromDebrief =
+  /** Null: the file cannot be unpacked. */
+  | { readonly kind: "opened"; readonly job: number; readonly previewed: Previewed | null }
   | { readonly kind: "previewed"; readonly job: number; readonly previewed: Previewed }
+  | { readonly kind: "packed"; readonly job: number; readonly packed: PackedLog }
   | { readonly kind: "library"; readonly job: number; readonly library: FlightLibrary }
   | { readonly kind: "told"; readonly job: number; readonly told: DebriefTold }
   | { readonly kind: "wrong"; readonly job: number; readonly issues: readonly Issue[] }
   /** Null: no record is open. */
   | { readonly kind: "lines"; readonly job: number; readonly lines: FlownLines | null }
-  /** A later debrief was asked for. */
+  /** A later debrief was asked for, or a later file. */
   | { readonly kind: "dropped"; readonly job: number }
   /** A defect. */
   | { readonly kind: "failed"; readonly job: number; readonly reason: string };
