@@ -17,7 +17,7 @@ import { diskFiles } from "../../cli/src/io/files.js";
  * Usage: node scripts/monte-carlo/run.mjs EXAMPLE DRAWS SEED
  */
 
-const [plan = "", drawsText = "200000", seedText = "1", out = ""] = process.argv.slice(2);
+const [plan = "", drawsText = "100000", seedText = "1", out = ""] = process.argv.slice(2);
 const draws = Number(drawsText);
 const loaded = await loadPlan(plan, diskFiles);
 if (loaded.parts === undefined) throw new Error(`cannot load ${plan}`);

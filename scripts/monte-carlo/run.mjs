@@ -6,7 +6,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { bundled } from "../bundled.mjs";
 
-const [example, draws = "200000", seed = "1"] = process.argv.slice(2);
+const [example, draws = "100000", seed = "1"] = process.argv.slice(2);
 if (example === undefined) {
   console.error("usage: node scripts/monte-carlo/run.mjs EXAMPLE [DRAWS] [SEED], for example worked-example");
   process.exit(2);
@@ -18,7 +18,7 @@ const bundle = await bundled(
 const folder = join("cli", "examples", example);
 const run = spawnSync(
   process.execPath,
-  [bundle, join(folder, "plan.json"), draws, seed, join(folder, "monte-carlo.json")],
+  [bundle, join(folder, "plan.json"), draws, seed, join(folder, `monte-carlo-seed-${seed}.json`)],
   {
     stdio: "inherit",
   },
