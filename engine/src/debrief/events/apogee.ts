@@ -1,8 +1,9 @@
-import { polynomialAt, polynomialError, polynomialFit } from "../fit/polynomial.js";
+import { polynomialAt, polynomialError, polynomialFit, slopeWeights } from "../fit/polynomial.js";
+import { slopeErrorByNoise, slopeErrorBySmoothing } from "../fit/slope-errors.js";
 import { firstAtLeast } from "../interpolated.js";
-import { type Lag, type Look, type Placed, rowsBetween } from "./look.js";
+import { departure, type Lag, type Look, type Placed, rowsBetween } from "./look.js";
 import type { Opened } from "./opening.js";
-import { slowNoise } from "./slow-noise.js";
+import { slowNoise, slowTime } from "./slow-noise.js";
 import { topTime } from "./top.js";
 
 /** Half-width of the stretch around the top that is fitted [s]. */
@@ -51,10 +52,18 @@ function levelIn(look: Look, from: number, to: number, degree: number, lag: Lag)
     t -= Math.max(-0.5, Math.min(0.5, polynomialAt(fit, t, 1) / bend));
   }
   if (t > to + 0.6 || t < from) return null;
-  const error = polynomialError(fit, t, 1) / Math.abs(polynomialAt(fit, t, 2));
+  // speed by heights that err alone, by gusts that hang together, and by what the polynomial does not follow; over the bend it is time
+  const alone = polynomialError(fit, t, 1) / Math.sqrt(fit.widened);
+  const weights = slopeWeights(fit, t, record.time, rows);
+  const times = Float64Array.from(rows, (row) => record.time[row]!);
+  const together = slowNoise(look) * slopeErrorByNoise(weights, times, slowTime);
+  const missed =
+    departure.share *
+    polynomialAt(fit, t) *
+    slopeErrorBySmoothing(weights, times, t, departure.together * Math.max(t, 1));
   return {
     time: t - lag.time,
-    error: Math.hypot(error, lag.error, WANDER * slowNoise(look)),
+    error: Math.hypot(Math.hypot(alone, together, missed) / polynomialAt(fit, t, 2), lag.error),
     reason: "speed-crosses-zero",
   };
 }
