@@ -1,14 +1,14 @@
 import { expect, test } from "vitest";
-import { slopeErrorByNoise, slopeErrorBySmoothing } from "./slope-errors.js";
+import { errorByNoise, slopeErrorBySmoothing } from "./slope-errors.js";
 
 /** Slope by the ends of an interval of two. */
 const times = Float64Array.of(-1, 1);
 const ends = Float64Array.of(-0.5, 0.5);
 
-test("slopeErrorByNoise() of a difference is √(2 (1 − ρ)) / 2 (closed form)", () => {
+test("errorByNoise() of a difference is √(2 (1 − ρ)) / 2 (closed form)", () => {
   const rho = Math.exp(-2 / 1.75);
-  expect(slopeErrorByNoise(ends, times, 1.75)).toBeCloseTo(Math.sqrt(2 * (1 - rho)) / 2, 12);
-  expect(slopeErrorByNoise(ends, times, 1e-3)).toBeCloseTo(Math.SQRT2 / 2, 12);
+  expect(errorByNoise(ends, times, 1.75)).toBeCloseTo(Math.sqrt(2 * (1 - rho)) / 2, 12);
+  expect(errorByNoise(ends, times, 1e-3)).toBeCloseTo(Math.SQRT2 / 2, 12);
 });
 
 test("slopeErrorBySmoothing() of a difference about the middle (closed form)", () => {

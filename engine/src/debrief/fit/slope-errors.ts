@@ -1,9 +1,9 @@
 /**
- * One sigma of a slope by noise of unit sigma that hangs together exponentially over a time.
+ * One sigma of a slope, or of any sum of values, by noise of unit sigma that hangs together exponentially over a time.
  *
- * @param weights what each value counts in the slope, at rising times
+ * @param weights what each value counts in it, at rising times
  */
-export function slopeErrorByNoise(weights: Float64Array, times: Float64Array, over: number): number {
+export function errorByNoise(weights: Float64Array, times: Float64Array, over: number): number {
   let [sum, together] = [0, 0];
   for (let i = 0; i < weights.length; i++) {
     if (i > 0) together = (together + weights[i - 1]!) * Math.exp((times[i - 1]! - times[i]!) / over);
