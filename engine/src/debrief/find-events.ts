@@ -3,13 +3,14 @@ import { apogeeOf } from "./events/apogee.js";
 import { burnoutByAcceleration } from "./events/burnout-acceleration.js";
 import { climbByShape } from "./events/climb-shape.js";
 import { descentSteps } from "./events/descent-steps.js";
+import { firingsOf } from "./events/firings.js";
 import { guideExitByAcceleration } from "./events/guide-exit.js";
 import { joltsAfter } from "./events/jolts.js";
 import { lagOf } from "./events/lag.js";
 import { landingOf } from "./events/landing.js";
 import { liftOffByAcceleration } from "./events/lift-off-acceleration.js";
 import { eventAt, type Lag, type Look, lookAt, type Placed, usualLag } from "./events/look.js";
-import { firingsOf, mainOf, openingOf } from "./events/opening.js";
+import { mainOf, openingOf } from "./events/opening.js";
 import { topTime } from "./events/top.js";
 import { eventsWithoutHeights } from "./events/unheighted.js";
 import type { FlightRecord } from "./flight-record.js";
@@ -23,7 +24,7 @@ const atOnce: Lag = { time: 0, error: 0 };
  * Lift-off and burnout come from the accelerometer where there is one, else from a fit of the thrust's shape to the heights of
  * the climb; the top from a polynomial on its undisturbed sides; the openings from the fall, and exactly from a charge that
  * is seen to fire; the landing from where the descent meets the ground. A barometer's lag is taken off: fitted against the
- * accelerometer, else the usual 0.05 ± 0.025 s. An opening is the moment of line stretch. What the record does not tell is null.
+ * accelerometer, else the usual 0.06 ± 0.03 s. An opening is the moment of line stretch. What the record does not tell is null.
  *
  * @param record from `flightRecord`
  * @param hints what the plan knows; all optional

@@ -1,14 +1,17 @@
 import type { FlightInputs } from "../flight/inputs.js";
 import type { TurningModel } from "../flight/options.js";
+import type { Motor } from "../motor/motor.js";
 import { noSpread } from "../spread/drawn-values.js";
 import type { Spread } from "../spread/spread.js";
-import { climbFlights } from "./climb/climb-flights.js";
-import { CLOCK, ClimbProblem, DRAG, IMPULSE, LAG, type Parameters } from "./climb/climb-problem.js";
+import { type ClimbFlights, climbFlights } from "./climb/climb-flights.js";
+import { CLOCK, ClimbProblem, DRAG, IMPULSE, LAG, type Parameters, waveStep } from "./climb/climb-problem.js";
 import { type Column, linearRound, type Round } from "./climb/climb-round.js";
 import { type ClimbSamples, climbSamples } from "./climb/climb-samples.js";
 import { type Day, daysLike } from "./climb/days.js";
+import { thrustWaves, wavedThrust } from "./climb/waved-thrust.js";
 import type { ClimbFit } from "./climb-fit.js";
-import { usualLag } from "./events/look.js";
+import { departure, portError, shapeError, usualLag } from "./events/look.js";
+import { slowNoise, slowTime } from "./events/slow-noise.js";
 import { togetherness } from "./fit/residuals.js";
 import type { FlightRecord } from "./flight-record.js";
 import type { FoundEvents } from "./found-events.js";
@@ -22,15 +25,8 @@ export interface FitClimbOptions {
   readonly model?: TurningModel;
 }
 
-/**
- * Sigmas of what no document gives: clock beside the lift-off found, lag, the pad's zero [s, s, m], the static port's error as a
- * share of the dynamic pressure, and waves of another thrust at the same impulse, as shares of it. Own defaults, no source.
- */
+/** Lift-off beside the one found, where that was found on the same heights: they tell it once [s]. Own default, no source. */
 const clockSd = 0.3;
-const lagSd = 0.15;
-const zeroSd = 0.5;
-const portSd = 0.002;
-const shapeSd = 0.05;
 
 const gravity = 9.80665;
 
@@ -46,13 +42,6 @@ const mostRounds = 25;
 const fewestMeans = 12;
 /** Rounds at rest before the covariance is taken: the noise has settled too. */
 const settledRounds = 3;
-
-/**
- * What a flight of this kind is off at best: a share of the greatest height, hanging together over a share of the climb. Own
- * defaults, no source: without them a fit would tell apart winds by centimetres.
- */
-const modelError = 5e-4;
-const modelTogether = 0.15;
 
 /** Parameters that are flown. */
 const flownCount = 5;
@@ -95,9 +84,18 @@ export function fitClimb(
   if (samples === null) return untold(0, 0);
   if (samples.times.length < fewestMeans) return untold(samples.from, samples.to);
   const most = samples.to - samples.from + 4 * clockSd;
-  const flights = climbFlights(inputs, model, most, Math.max(...samples.heights));
-  const problem = new ClimbProblem(flights, samples.times);
-  const told = fitted(problem, samples, record.heightError, spread.burnTime, daysLike(spread, inputs.air));
+  const highest = Math.max(...samples.heights);
+  const flown = (motor: Motor): ClimbFlights => climbFlights({ ...inputs, motor }, model, most, highest);
+  const { motor } = inputs;
+  const waved = thrustWaves.map((wave) => flown({ ...motor, thrust: wavedThrust(motor.thrust, wave, waveStep) }));
+  const problem = new ClimbProblem(flown(motor), waved, samples.times);
+  const { timeError, reason } = events.liftOff!;
+  const known = {
+    burn: spread.burnTime,
+    clock: reason === "height-leaves-noise" ? clockSd : timeError,
+    slow: slowNoise({ record }),
+  };
+  const told = fitted(problem, samples, record.heightError, known, daysLike(spread, inputs.air));
   return told === null ? untold(samples.from, samples.to) : { ...told, from: samples.from, to: samples.to };
 }
 
@@ -108,14 +106,14 @@ function fitted(
   problem: ClimbProblem,
   { times, heights, counts }: ClimbSamples,
   heightError: number,
-  burnSd: number,
+  known: { readonly burn: number; readonly clock: number; readonly slow: number },
   days: readonly Day[],
 ): Omit<ClimbFit, "from" | "to"> | null {
   const start: Parameters = [0, 0, 0, 0, usualLag.time];
-  const sds: Parameters = [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY, burnSd, clockSd, lagSd];
+  const sds: Parameters = [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY, known.burn, known.clock, usualLag.error];
   const ones = new Float64Array(heights.length).fill(1);
   let p = start;
-  const model = modelErrors(times, heights);
+  const model = errorsTogether(times, heights, known.slow);
   let departures = problem.departures(p, []);
   let flownDays = days.length === 0;
   let noise = Math.max(heightError, leastError) ** 2;
@@ -131,10 +129,10 @@ function fitted(
     const residuals = heights.map((height, i) => height - shown[i]! - mean[i]!);
     const columns: Column[] = [
       ...slopes.map((values, k) => ({ values, prior: start[k]! - p[k]!, sd: sds[k]! })),
-      { values: ones, prior: 0, sd: zeroSd },
-      ...shapes.map((values) => ({ values, prior: 0, sd: shapeSd })),
+      { values: ones, prior: 0, sd: heightError },
+      ...shapes.map((values) => ({ values, prior: 0, sd: shapeError })),
       // heights by which a pressure is off that goes with the square of the speed
-      { values: slopes[CLOCK]!.map((speed) => (speed * speed) / (2 * gravity)), prior: 0, sd: portSd },
+      { values: slopes[CLOCK]!.map((speed) => (speed * speed) / (2 * gravity)), prior: 0, sd: portError },
     ];
     const round: Round | null = linearRound(columns, residuals, {
       own: errorsOf(counts, noise, left),
@@ -171,14 +169,16 @@ function fitted(
   };
 }
 
-/** Covariance of the model's own error: smooth over the climb, row-major. */
-function modelErrors(times: Float64Array, heights: Float64Array): Float64Array {
+/** Covariance of the model's own error, smooth over the climb and from rest at lift-off, and of gusts at the ports; row-major. */
+function errorsTogether(times: Float64Array, heights: Float64Array, slow: number): Float64Array {
   const rows = times.length;
-  const variance = (modelError * Math.max(...heights)) ** 2;
-  const over = modelTogether * (times[rows - 1]! - times[0]!);
+  const variance = (departure.share * Math.max(...heights)) ** 2;
+  const over = departure.together * (times[rows - 1]! - times[0]!);
+  const bell = (u: number): number => Math.exp(-0.5 * u * u);
   return Float64Array.from({ length: rows * rows }, (_, k) => {
-    const apart = (times[Math.floor(k / rows)]! - times[k % rows]!) / over;
-    return variance * Math.exp(-0.5 * apart * apart);
+    const [a, b] = [times[Math.floor(k / rows)]! / over, times[k % rows]! / over];
+    const gusts = slow * slow * Math.exp((-Math.abs(a - b) * over) / slowTime);
+    return variance * (bell(a - b) - (1 + a * b) * bell(a) * bell(b)) + gusts;
   });
 }
 

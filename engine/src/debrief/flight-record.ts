@@ -13,6 +13,8 @@ export interface RecordFlaw {
   readonly kind: "gap" | "spike" | "saturated" | "restart" | "not-a-number";
   readonly from: number;
   readonly to: number;
+  /** So much before the first row that shows it a spike began to rise out of the noise; of spikes only [s]. */
+  readonly rise?: number;
 }
 
 /** One flight made ready: times rise, zero at rough lift-off; heights above the pad. */

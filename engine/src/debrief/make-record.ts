@@ -59,7 +59,8 @@ export function flightRecord(samples: LogSamples, span: FlightSpan, air?: FieldA
       bridged(time, height).filter(([a, b]) => b - a >= 2),
     );
     heightError = noiseOf(time, height, quiet);
-    flawsOf("spike", spikesIn(time, height, heightError));
+    for (const { begin, end, rise } of spikesIn(time, height, heightError))
+      flaws.push({ kind: "spike", from: time[begin]!, to: time[end]!, rise });
   } else {
     height = new Float64Array(rows.length);
     heightError = Number.POSITIVE_INFINITY;

@@ -111,9 +111,11 @@ export function drawnPlan(random: Random): DrawnPlan {
   const [lnDrag, lnImpulse, lnBurn] = [0.12 * random.normal(), 0.03 * random.normal(), 0.03 * random.normal()];
   const stretch = Math.exp(lnBurn);
   // the flown thrust has the planned impulse times its factor, over a longer or shorter burn and of a slightly other shape
-  const bow = 0.04 * random.normal();
+  const waves = [0.04 * random.normal(), 0.04 * random.normal()];
   const length = chosen.times.at(-1)!;
-  const shaped = chosen.thrusts.map((f, i) => f * (1 + bow * Math.cos((Math.PI * chosen.times[i]!) / length)));
+  const wavedBy = (t: number): number =>
+    waves.reduce((sum, wave, k) => sum + wave * Math.cos(((k + 1) * Math.PI * t) / length), 1);
+  const shaped = chosen.thrusts.map((f, i) => f * wavedBy(chosen.times[i]!));
   const impulseOf = (thrusts: readonly number[]): number => burnOf({ times: chosen.times, thrusts }).totalImpulse;
   const level = (Math.exp(lnImpulse) / stretch) * (impulseOf(chosen.thrusts) / impulseOf(shaped));
   const flown: FlightInputs = {

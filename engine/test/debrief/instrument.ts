@@ -87,29 +87,31 @@ export function recorded(
   for (let i = 0; i < count; i++) {
     const due = begin + (i + instrument.jitter * random.normal()) / rate;
     while (t < due) {
-      const step = (bends(t) ? 1 / fine : 1) / rate;
-      const h = flight.heightAt(t);
-      const moving = t > flight.events.liftOff && t < flight.events.landing;
+      // up to the sample's own time, with what is outside in the middle of the step
+      const step = Math.min((bends(t) ? 1 / fine : 1) / rate, due - t);
+      const middle = t + 0.5 * step;
+      const h = flight.heightAt(middle);
+      const moving = middle > flight.events.liftOff && middle < flight.events.landing;
       let outside = flight.pressureAt(h);
       if (moving && (instrument.position !== 0 || instrument.hump !== 0)) {
-        const mach = flight.machAt(t);
+        const mach = flight.machAt(middle);
         const dynamic = 0.7 * outside * mach * mach;
         outside += dynamic * (instrument.position + instrument.hump * Math.exp(-(((mach - 0.98) / 0.06) ** 2)));
       }
-      const since = t - flight.fires;
+      const since = middle - flight.fires;
       if (since >= 0 && since < 3) {
         const T = instrument.transientTime;
         outside += instrument.transient * Math.exp(-since / T) * Math.cos((bounce * 2 * Math.PI * since) / T);
       }
       bay += (outside - bay) * (lag > 0 ? 1 - Math.exp(-step / lag) : 1);
       if (accelerometer !== null) {
-        let push = flight.feltAt(t);
+        let push = flight.feltAt(middle);
         if (since >= 0 && since < 0.06) push += accelerometer.jolt;
-        const hit = t - flight.events.landing;
+        const hit = middle - flight.events.landing;
         if (hit >= 0 && hit < 0.05) push += lands;
         felt += (push - felt) * (1 - Math.exp(-step / accelerometer.lag));
       }
-      t += step;
+      t = step < due - t ? t + step : due;
     }
     wander +=
       -wander / (instrument.wanderTime * rate) +

@@ -54,6 +54,9 @@ export function syntheticLog(seed: number, kind: LogClass, given: Partial<Instru
 /** Bay and sensor: 0.06 ± 0.03 s, never none [s]. */
 const lagOf = (random: Random): number => Math.min(0.15, Math.max(0.005, 0.06 + 0.03 * random.normal()));
 
+/** An accelerometer's own filter [s]. */
+const filterOf = (random: Random): number => random.between(0.001, 0.013);
+
 function cleanInstrument(random: Random): Instrument {
   const column = random.pick(["pressure", "height"] as const);
   return {
@@ -71,7 +74,7 @@ function cleanInstrument(random: Random): Instrument {
     longestDropout: 0,
     transient: random.pick([1, -1]) * random.between(300, 1500),
     transientTime: random.between(0.08, 0.25),
-    position: 0,
+    position: 0.001 * random.normal(),
     hump: 0,
     accelerometer: random.chance(0.5)
       ? null
@@ -83,7 +86,7 @@ function cleanInstrument(random: Random): Instrument {
           sign: 1,
           withGravity: random.chance(0.7),
           jolt: random.pick([1, -1]) * random.between(20, 150),
-          lag: 0.004,
+          lag: filterOf(random),
         },
     before: random.between(3, 30),
     after: random.between(5, 20),
@@ -110,7 +113,7 @@ function roughInstrument(random: Random): Instrument {
     // a bay that the charge's gas does not reach: the accelerometer feels the charge
     transient: pushes && random.chance(0.3) ? 0 : random.pick([1, -1]) * random.between(500, 3000),
     transientTime: random.between(0.06, 0.3),
-    position: 0.002 * random.normal(),
+    position: 0.001 * random.normal(),
     hump: random.between(-0.06, 0.06),
     accelerometer: !pushes
       ? null
@@ -122,7 +125,7 @@ function roughInstrument(random: Random): Instrument {
           sign: random.pick([1, -1] as const),
           withGravity: random.chance(0.5),
           jolt: random.pick([1, -1]) * random.between(30, 200),
-          lag: 0.01,
+          lag: filterOf(random),
         },
     before: random.between(2, 60),
     after: random.between(4, 30),

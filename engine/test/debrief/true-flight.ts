@@ -1,5 +1,6 @@
-import { descend, type FlightInputs, fieldAir, fly, type Vec3 } from "../../src/index.js";
+import { descend, type FlightInputs, fieldAir, fly } from "../../src/index.js";
 import type { Random } from "../random.js";
+import { departure } from "./departure.js";
 import { drawnPlan } from "./drawn-plan.js";
 
 const GRAVITY = 9.80665;
@@ -59,7 +60,8 @@ function drawn(random: Random): TrueFlight | null {
   const down = way.landing.time;
   const stateAt = (t: number) => (t <= opens ? flight.at(Math.max(t, liftOff.time)) : way.at(Math.min(t, down)));
   const resting = (t: number): boolean => t <= liftOff.time || t >= down;
-  const heightAt = (t: number): number => (t <= liftOff.time || t >= down ? 0 : stateAt(t).position[2]);
+  const off = departure(random, { from: liftOff.time, top: apogee.time, height: apogee.position[2], opens, down });
+  const heightAt = (t: number): number => (resting(t) ? 0 : stateAt(t).position[2] + off(t).height);
   const hang = random.between(0.3, 1) * (random.chance(0.5) ? 1 : -1);
   const lying = random.between(-0.3, 0.3);
   const feltAt = (t: number): number => {
@@ -68,21 +70,22 @@ function drawn(random: Random): TrueFlight | null {
     const step = 5e-4;
     const [a, b] = [Math.max(t - step, liftOff.time), Math.min(t + step, down)];
     const [va, vb] = [stateAt(a).velocity, stateAt(b).velocity];
-    const felt: Vec3 = [(vb[0] - va[0]) / (b - a), (vb[1] - va[1]) / (b - a), (vb[2] - va[2]) / (b - a) + GRAVITY];
+    const felt: [number, number, number] = [
+      (vb[0] - va[0]) / (b - a),
+      (vb[1] - va[1]) / (b - a),
+      (vb[2] - va[2]) / (b - a) + GRAVITY,
+    ];
+    felt[2] += (off(b).speed - off(a).speed) / (b - a);
     if (t > opens) return hang * Math.hypot(...felt) * (1 + 0.3 * Math.sin(4 * t));
     const { axis } = stateAt(t);
     return felt[0] * axis[0] + felt[1] * axis[1] + felt[2] * axis[2];
   };
-  const speedAt = (t: number): number => (resting(t) ? 0 : stateAt(t).velocity[2]);
-  let top = apogee.time;
-  if (opens < apogee.time) {
-    let [low, high] = [opens, opens + 8];
-    for (let k = 0; k < 60; k++) {
-      const middle = 0.5 * (low + high);
-      if (speedAt(middle) > 0) low = middle;
-      else high = middle;
-    }
-    top = low;
+  const speedAt = (t: number): number => (resting(t) ? 0 : stateAt(t).velocity[2] + off(t).speed);
+  let top = Math.min(opens, apogee.time - 1);
+  for (let [k, high] = [0, top + 8]; k < 60; k++) {
+    const middle = 0.5 * (top + high);
+    if (speedAt(middle) > 0) top = middle;
+    else high = middle;
   }
   const air = fieldAir(planned.air);
   return {

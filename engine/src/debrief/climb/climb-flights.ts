@@ -23,8 +23,6 @@ export type Climb = Float64Array;
 export interface ClimbFlights {
   /** Null where it never leaves the guide. */
   readonly fly: (change: (drawn: DrawnValues) => void) => Climb | null;
-  /** Nominal, from ignition [s]. */
-  readonly burnEnd: number;
 }
 
 /**
@@ -55,5 +53,5 @@ export function climbFlights(inputs: FlightInputs, model: TurningModel, most: nu
     heightsAt(work, flight, times, heights);
     return heights;
   };
-  return { fly, burnEnd: prepared.burn.end };
+  return { fly };
 }

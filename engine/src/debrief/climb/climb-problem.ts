@@ -2,7 +2,6 @@ import type { DrawnValues } from "../../flight/fast/draw.js";
 import { lagged, shownAt } from "./barometer.js";
 import type { Climb, ClimbFlights } from "./climb-flights.js";
 import type { Day } from "./days.js";
-import { thrustShapes } from "./thrust-shapes.js";
 
 /** Parameters that are flown again in every round: logarithms of drag, impulse and burn time, clock [s], barometer's lag [s]. */
 export const DRAG = 0;
@@ -15,18 +14,24 @@ export type Parameters = readonly [drag: number, impulse: number, burn: number, 
 /** Steps of the central differences: wide enough that the flight's own step control does not show. */
 const steps: Parameters = [0.03, 0.01, 0.01, 0.01, 0.02];
 
+/** Step of the difference by a wave of the thrust. */
+export const waveStep = 0.05;
+
 /** Heights that a barometer shows at the samples' times, for any parameters and any day. */
 export class ClimbProblem {
   private readonly flights: ClimbFlights;
+  private readonly waved: readonly ClimbFlights[];
   private readonly times: Float64Array;
 
-  constructor(flights: ClimbFlights, times: Float64Array) {
+  /** @param waved the same flights with thrusts of another shape, each waved by `waveStep` */
+  constructor(flights: ClimbFlights, waved: readonly ClimbFlights[], times: Float64Array) {
     this.flights = flights;
+    this.waved = waved;
     this.times = times;
   }
 
-  private climb(p: Parameters, day?: Day): Climb | null {
-    return this.flights.fly((drawn: DrawnValues) => {
+  private climb(p: Parameters, day?: Day, flights = this.flights): Climb | null {
+    return flights.fly((drawn: DrawnValues) => {
       day?.change(drawn);
       drawn.dragScale = Math.exp(p[DRAG]);
       drawn.totalImpulse = Math.exp(p[IMPULSE]);
@@ -40,10 +45,10 @@ export class ClimbProblem {
 
   /** What a unit of another shape of thrust does to the heights; null where the flight fails. */
   shapes(p: Parameters): Float64Array[] | null {
-    const climb = this.climb(p);
-    if (climb === null) return null;
-    const burn = this.flights.burnEnd * Math.exp(p[BURN]);
-    return thrustShapes(climb, burn).map((shape) => this.shown(shape, p));
+    const stated = this.heights(p);
+    const climbs = this.waved.map((flights) => this.climb(p, undefined, flights));
+    if (stated === null || climbs.includes(null)) return null;
+    return climbs.map((climb) => this.shown(climb!, p).map((height, i) => (height - stated[i]!) / waveStep));
   }
 
   /** Null where such a flight never leaves the guide. */

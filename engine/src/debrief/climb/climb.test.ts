@@ -1,10 +1,11 @@
 import { expect, test } from "vitest";
 import { flightD } from "../../../reference/trajectories/inputs.js";
 import { fly } from "../../flight/fly.js";
+import { burnOf } from "../../motor/burn.js";
 import { lagged, shownAt } from "./barometer.js";
 import { climbFlights, gridStep } from "./climb-flights.js";
 import { linearRound } from "./climb-round.js";
-import { thrustShapes } from "./thrust-shapes.js";
+import { thrustWaves, wavedThrust } from "./waved-thrust.js";
 
 test("climbFlights() flies as the plain flight does", () => {
   const { fly: again } = climbFlights(flightD, "pitching", 14, 900);
@@ -39,14 +40,15 @@ test("shownAt() shifts the clock, is nothing before lift-off and stays beyond th
   expect([...at]).toEqual([0, 0, 1, 9]);
 });
 
-test("thrustShapes() leave the speed at the end of the burn as it is", () => {
-  const climb = Float64Array.from({ length: 300 }, (_, i) => {
-    const t = i * gridStep;
-    return t < 2 ? 40 * t * t : 160 + 160 * (t - 2) - 4.9 * (t - 2) ** 2;
-  });
-  for (const shape of thrustShapes(climb, 2)) {
-    expect(shape[299]! - shape[120]!).toBeCloseTo(0, 6);
-    expect(Math.max(...shape.map(Math.abs))).toBeGreaterThan(1);
+test("wavedThrust() keeps the impulse and turns the thrust by its wave (closed form of the knots)", () => {
+  const flat = { times: [0, 0.5, 1, 1.5, 2], thrusts: [0, 100, 100, 100, 0] };
+  for (const wave of thrustWaves) {
+    const { times, thrusts } = wavedThrust(flat, wave, 0.1);
+    expect(burnOf({ times, thrusts }).totalImpulse).toBeCloseTo(burnOf(flat).totalImpulse, 9);
+    expect(thrusts[1]! / thrusts[3]!).toBeCloseTo(
+      (1 + 0.1 * Math.cos((wave * Math.PI) / 4)) / (1 + 0.1 * Math.cos((3 * wave * Math.PI) / 4)),
+      12,
+    );
   }
 });
 

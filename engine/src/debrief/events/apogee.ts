@@ -1,14 +1,17 @@
-import { polynomialAt, polynomialError, polynomialFit } from "../fit/polynomial.js";
-import { firstAtLeast } from "../interpolated.js";
-import { type Lag, type Look, type Placed, rowsBetween } from "./look.js";
+import { polynomialAt, polynomialError, polynomialFit, slopeWeights } from "../fit/polynomial.js";
+import { errorByNoise, slopeErrorBySmoothing } from "../fit/slope-errors.js";
+import { firstAtLeast, interpolated } from "../interpolated.js";
+import type { FittedTop } from "./canopy-fit.js";
+import { departure, type Lag, type Look, type Placed, rowsBetween } from "./look.js";
 import type { Opened } from "./opening.js";
-import { slowNoise } from "./slow-noise.js";
+import { slowNoise, slowTime } from "./slow-noise.js";
 import { topTime } from "./top.js";
 
-/** Half-width of the stretch around the top that is fitted [s]. */
-const HALF_WIDTH = 3;
 /** Slow noise turns into a slope over about a second, and that over the fall's 1 g into time [s/m]. */
 const WANDER = 0.075;
+const GRAVITY = 9.80665;
+/** Half-width of the stretch around the top that is fitted [s]. */
+const HALF_WIDTH = 3;
 
 /**
  * The top: where a polynomial through the heights around it is level. It reaches to both sides, and ends before what disturbs
@@ -30,11 +33,26 @@ export function apogeeOf(look: Look, burnout: number, opened: Opened | null, lag
   if (fitted !== null && Math.abs(fitted.time - top) < 2)
     return {
       time: fitted.time - lag.time,
-      error: Math.hypot(fitted.error, lag.error, WANDER * slowNoise(look)),
+      error: Math.hypot(fitted.error, errorOf(look, fitted), lag.error),
       reason: "speed-crosses-zero",
     };
   const row = firstAtLeast(record.time, top);
   return { time: record.time[row]! - lag.time, error: Math.hypot(0.5, spacing), reason: "height-highest" };
+}
+
+/** One sigma of a fitted top by gusts and by what the fitted path does not follow of the flight's own departure [s]. */
+function errorOf(look: Look, { time, times, gains }: FittedTop): number {
+  const together = WANDER * slowNoise(look);
+  // near the top a speed over gravity is a time
+  const missed =
+    ((departure.share * interpolated(look.record.time, look.record.height, time)) / GRAVITY) *
+    slopeErrorBySmoothing(
+      gains.map((gain) => gain * GRAVITY),
+      times,
+      time,
+      departure.together * Math.max(time, 1),
+    );
+  return Math.hypot(together, missed);
 }
 
 function levelIn(look: Look, from: number, to: number, degree: number, lag: Lag): Placed | null {
@@ -51,10 +69,18 @@ function levelIn(look: Look, from: number, to: number, degree: number, lag: Lag)
     t -= Math.max(-0.5, Math.min(0.5, polynomialAt(fit, t, 1) / bend));
   }
   if (t > to + 0.6 || t < from) return null;
-  const error = polynomialError(fit, t, 1) / Math.abs(polynomialAt(fit, t, 2));
+  // speed by heights that err alone, by gusts that hang together, and by what the polynomial does not follow; over the bend it is time
+  const alone = polynomialError(fit, t, 1) / Math.sqrt(fit.widened);
+  const weights = slopeWeights(fit, t, record.time, rows);
+  const times = Float64Array.from(rows, (row) => record.time[row]!);
+  const together = slowNoise(look) * errorByNoise(weights, times, slowTime);
+  const missed =
+    departure.share *
+    polynomialAt(fit, t) *
+    slopeErrorBySmoothing(weights, times, t, departure.together * Math.max(t, 1));
   return {
     time: t - lag.time,
-    error: Math.hypot(error, lag.error, WANDER * slowNoise(look)),
+    error: Math.hypot(Math.hypot(alone, together, missed) / polynomialAt(fit, t, 2), lag.error),
     reason: "speed-crosses-zero",
   };
 }

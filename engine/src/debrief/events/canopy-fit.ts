@@ -10,11 +10,21 @@ export interface CanopyFit {
   /** Line stretch [s]. */
   readonly time: number;
   readonly error: number;
-  /** Top of the fitted path [s]; null where it only falls. */
-  readonly top: { readonly time: number; readonly error: number } | null;
+  /** Null where the fitted path only falls. */
+  readonly top: FittedTop | null;
   /** Robust root mean square of what is left [m], and what the fit made least. */
   readonly residual: number;
   readonly cost: number;
+}
+
+/** Top of a fitted path. */
+export interface FittedTop {
+  readonly time: number;
+  /** One sigma [s], by what is left of the fit. */
+  readonly error: number;
+  /** When the heights were taken, and by how much each moves the top [s/m]. */
+  readonly times: Float64Array;
+  readonly gains: Float64Array;
 }
 
 /** What is known before the fit. */
@@ -94,10 +104,13 @@ export function canopyFit(look: Look, guess: CanopyGuess): CanopyFit | null {
       variance += a * b * fit.covariance[i * slopes.length + k]!;
     });
   });
+  const times = Float64Array.from(rows, (row) => time[row]!);
   return {
     time: opens,
     error: Math.hypot(Math.sqrt(fit.covariance[0]!), 0.01),
-    top: Number.isFinite(top) ? { time: top, error: Math.sqrt(Math.max(0, variance)) } : null,
+    top: Number.isFinite(top)
+      ? { time: top, error: Math.sqrt(Math.max(0, variance)), times, gains: fit.gainOf(slopes) }
+      : null,
     residual: fit.residual,
     cost: fit.cost,
   };

@@ -55,6 +55,14 @@ function secondSlowing(speeds: readonly Step[]): { time: number; before: number 
   const after = median(speeds.slice(best + 1).map((s) => s.speed));
   const half = before.length >> 1;
   const level = median(before);
-  const steady = Math.abs(median(before.slice(0, half)) - median(before.slice(half))) < STEADY * level + 0.5;
+  const steady = Math.abs(middleOf(before.slice(0, half)) - middleOf(before.slice(half))) < STEADY * level + 0.5;
   return before.length >= 4 && steady && after < SHARE * level ? { time, before: level } : null;
+}
+
+/** Mean of the middle ones: of few speeds one over a gap may be far off. */
+function middleOf(speeds: readonly number[]): number {
+  const sorted = [...speeds].sort((a, b) => a - b);
+  const cut = Math.floor((sorted.length - 1) / 2);
+  const kept = sorted.slice(cut, sorted.length - cut);
+  return kept.reduce((sum, speed) => sum + speed, 0) / kept.length;
 }

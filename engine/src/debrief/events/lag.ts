@@ -1,12 +1,9 @@
 import { dampedFit } from "../fit/damped-fit.js";
 import { interpolated } from "../interpolated.js";
-import { type Lag, type Look, rowsBetween, usualLag } from "./look.js";
+import { accelerometerLag, type Lag, type Look, portError, rowsBetween, usualLag } from "./look.js";
 import { pushedFrom } from "./pushed.js";
 
 const GRAVITY = 9.80665;
-/** Static ports err by so much of the dynamic pressure; one sigma. Common practice, no source. */
-const PORTS = 0.003;
-
 /**
  * How far the barometer lags behind the accelerometer: twice the integral of the acceleration, late by the lag, is fitted to
  * the heights of the boost and the early coast. The accelerometer's scale, offset and the lean are fitted along.
@@ -37,13 +34,14 @@ export function lagOf(look: Look, liftOff: number, burnout: number): Lag {
     priors: [
       [0, record.heightError],
       [1, 0.05],
-      [usualLag.time, 0.04],
+      [usualLag.time - accelerometerLag.time, 0.04],
       [0, 1],
       [0, 0.2 + 25 * spacing],
-      [0, PORTS],
+      [0, portError],
     ],
   });
-  const lag = fit.parameters[2]!;
-  const error = Math.hypot(Math.sqrt(fit.covariance[14]!), 0.008);
+  // the accelerometer that it is held against is late itself
+  const lag = fit.parameters[2]! + accelerometerLag.time;
+  const error = Math.hypot(Math.sqrt(fit.covariance[14]!), accelerometerLag.error);
   return lag > -0.05 && lag < 0.4 && error < 0.05 ? { time: Math.max(0, lag), error } : usualLag;
 }

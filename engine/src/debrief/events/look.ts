@@ -28,6 +28,18 @@ export interface Look {
 /** A vented bay with its sensor's filter follows within some 0.01…0.11 s. Common practice, no source. */
 export const usualLag: Lag = Object.freeze({ time: 0.06, error: 0.03 });
 
+/** An accelerometer's own filter delays it by some 0…0.014 s. Common practice, no source. */
+export const accelerometerLag: Lag = Object.freeze({ time: 0.007, error: 0.0035 });
+
+/** Static ports err by this share of the dynamic pressure, one sigma. Own default, no source; ports in a bad place err by more. */
+export const portError = 0.001;
+
+/** A thrust is of another shape at the same impulse: half waves over the burn, one sigma of each as a share. Own default, no source. */
+export const shapeError = 0.04;
+
+/** A row's own time errs by its rounding [s] and by a share of the spacing, one sigma each. Own defaults, no source. */
+export const rowTimeError = (spacing: number): number => Math.hypot(0.003, 0.07 * spacing);
+
 export function lookAt(record: FlightRecord, hints: EventHints): Look {
   const spoiled = new Uint8Array(record.time.length);
   for (const { kind, from, to } of record.flaws) {
@@ -65,3 +77,9 @@ export function eventAt(record: FlightRecord, placed: Placed | null, lag: Lag): 
     reason: placed.reason,
   };
 }
+
+/**
+ * What a flight of this kind is off its model at best: a share of the greatest height, hanging together over a share of the climb,
+ * from rest at lift-off. Own defaults, no source: without them a fit would tell apart winds by centimetres.
+ */
+export const departure = Object.freeze({ share: 5e-4, together: 0.15 });

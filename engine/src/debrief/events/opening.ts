@@ -1,6 +1,7 @@
-import { firstAtLeast } from "../interpolated.js";
 import { type CanopyFit, canopyFit } from "./canopy-fit.js";
 import type { DescentSteps } from "./descent-steps.js";
+import { fellSteadily } from "./fell-steadily.js";
+import type { Firing } from "./firings.js";
 import type { Lag, Look, Placed } from "./look.js";
 
 /** Charges are tried this far from what the fall tells [s], and so many of them. */
@@ -9,40 +10,18 @@ const MOST_FIRINGS = 4;
 /** A charge may make the path fit so much worse and is still taken for what opened it: factor on the cost, and an addition. */
 const WORSE = 1.5;
 const WORSE_BY = 8;
+/** The factor for a charge that both instruments saw. */
+const TWICE_WORSE = 4;
 /** A canopy in a quick descent does not grow just as the model has it [s]. */
 const MAIN = 0.05;
 /** One sigma of a line stretch that is not known [s]. */
 const UNKNOWN_STRETCH = 0.5;
-
-/** A moment at which a charge may have fired. */
-export interface Firing {
-  readonly time: number;
-  /** One sigma [s]. */
-  readonly error: number;
-  readonly reason: "pressure-spike" | "acceleration-spike";
-}
 
 /** The first opening, when its charge fired [s], and the path about it. */
 export interface Opened {
   readonly placed: Placed;
   readonly fires: number;
   readonly fit: CanopyFit;
-}
-
-/** Onsets of pressure spikes and jolts, rising. */
-export function firingsOf({ record }: Look, from: number, jolts: readonly number[]): Firing[] {
-  const { time, rate } = record;
-  const found: Firing[] = [];
-  for (const flaw of record.flaws) {
-    if (flaw.kind !== "spike" || flaw.from < from) continue;
-    const row = firstAtLeast(time, flaw.from);
-    const gap = row > 0 ? time[row]! - time[row - 1]! : 1 / rate;
-    found.push({ time: flaw.from - 0.5 * gap, error: Math.max(gap / Math.sqrt(12), 0.004), reason: "pressure-spike" });
-  }
-  for (const jolt of jolts)
-    if (!found.some((f) => Math.abs(f.time - jolt) < 0.25))
-      found.push({ time: jolt, error: Math.max(1 / rate / Math.sqrt(12), 0.004), reason: "acceleration-spike" });
-  return found.sort((a, b) => a.time - b.time);
 }
 
 /**
@@ -74,6 +53,7 @@ export function openingOf(
     }
   }
   if (best === null) return null;
+  const doubt = (time: number): number => (fellSteadily(look, time, apogee) ? time - apogee : 0);
   const stretch = look.hints.lineStretch ?? 0;
   const seen = best.time - lag.time;
   const near = firings
@@ -87,15 +67,16 @@ export function openingOf(
     const fitting = tried.filter((t) => t !== null && t.firing.reason === reason && t.fits) as Tried[];
     fitting.sort((a, b) => a.worse - b.worse);
     const own = fitting[0];
-    if (own !== undefined)
-      return {
-        placed: { time: own.firing.time + stretch, error: own.firing.error, reason },
-        fires: own.firing.time,
-        fit: own.fit,
-      };
+    if (own === undefined) continue;
+    const opens = own.firing.time + stretch;
+    return {
+      placed: { time: opens, error: Math.hypot(own.firing.error, doubt(opens)), reason },
+      fires: own.firing.time,
+      fit: own.fit,
+    };
   }
   return {
-    placed: { time: seen, error: Math.hypot(best.error, lag.error), reason: "descent-slows" },
+    placed: { time: seen, error: Math.hypot(best.error, lag.error, doubt(seen)), reason: "descent-slows" },
     fires: seen - stretch,
     fit: best,
   };
@@ -130,7 +111,12 @@ function tryFiring(
   const loose = canopyFit(look, { ...guess, time: free });
   if (held === null) return null;
   const worse = loose === null ? 0 : held.cost - loose.cost;
-  return { firing, fit: held, worse, fits: loose === null || held.cost < WORSE * loose.cost + WORSE_BY };
+  return {
+    firing,
+    fit: held,
+    worse,
+    fits: loose === null || held.cost < (firing.twice ? TWICE_WORSE : WORSE) * loose.cost + WORSE_BY,
+  };
 }
 
 /** The second opening: the descent slows again. */

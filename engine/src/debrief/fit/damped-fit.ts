@@ -6,6 +6,8 @@ export interface DampedFit {
   readonly parameters: readonly number[];
   /** Row-major, parameters × parameters; widened by how residuals hang together in time. */
   readonly covariance: Float64Array;
+  /** By how much a sum of the parameters, each counted so often, moves with each observation: one number a residual. */
+  readonly gainOf: (counts: readonly number[]) => Float64Array;
   /** Root mean square of the residuals, robust. */
   readonly residual: number;
   /** Half the weighted sum of squares that was made least. */
@@ -50,11 +52,13 @@ export function dampedFit(
   let damping = 1e-3;
   let converged = false;
   let normal = new Float64Array(size * size);
+  let weights = new Float64Array(r.length);
+  let slopes: Float64Array[] = [];
   let scale = 1;
   for (let round = 0; round < MOST_ROUNDS && !converged; round++) {
     scale = Math.max(leastResidual, robustScale(r));
-    const weights = r.map((x) => Math.min(1, (HUBER * scale) / Math.abs(x)) / (scale * scale));
-    const slopes = p.map((_, k) => {
+    weights = r.map((x) => Math.min(1, (HUBER * scale) / Math.abs(x)) / (scale * scale));
+    slopes = p.map((_, k) => {
       const moved = [...p];
       moved[k]! += steps[k]! * 0.01;
       const q = residualsAt(moved);
@@ -104,9 +108,15 @@ export function dampedFit(
       break;
     }
   }
-  const widening = togetherness(r);
-  const covariance = inverse(normal, size).map((x) => x * widening);
-  return { parameters: p, covariance, residual: scale, cost: costOf(r, leastResidual, p, priors), converged };
+  const widened = togetherness(r);
+  const plain = inverse(normal, size);
+  const covariance = plain.map((x) => x * widened);
+  const gainOf = (counts: readonly number[]): Float64Array => {
+    const shares = p.map((_, b) => counts.reduce((sum, count, a) => sum + count * plain[a * size + b]!, 0));
+    return weights.map((weight, i) => -weight * shares.reduce((sum, share, b) => sum + share * slopes[b]![i]!, 0));
+  };
+  const cost = costOf(r, leastResidual, p, priors);
+  return { parameters: p, covariance, gainOf, residual: scale, cost, converged };
 }
 
 function costOf(

@@ -9,6 +9,8 @@ export interface Polynomial {
   readonly covariance: Float64Array;
   /** Root mean square of what is left. */
   readonly residual: number;
+  /** Factor on the variances for points that err together as neighbours do; is in the covariance. */
+  readonly widened: number;
 }
 
 /**
@@ -60,14 +62,15 @@ export function polynomialFit(
     weight += weightOf(row);
   });
   const residual = Math.max(leastResidual, Math.sqrt((sum / weight) * (rows.length / (rows.length - size))));
-  const factor = residual * residual * togetherness(left);
+  const widened = togetherness(left);
+  const factor = residual * residual * widened;
   const covariance = inverse(normal, size);
   const coefficients = new Float64Array(size);
   for (let a = 0; a < size; a++) {
     coefficients[a] = scaled[a]! / reach ** a;
     for (let b = 0; b < size; b++) covariance[a * size + b]! *= factor / reach ** (a + b);
   }
-  return { centre, coefficients, covariance, residual };
+  return { centre, coefficients, covariance, residual, widened };
 }
 
 /** Value of a polynomial, or of its first or second derivative. */
@@ -81,13 +84,36 @@ export function polynomialAt(p: Polynomial, x: number, derivative: 0 | 1 | 2 = 0
   return value;
 }
 
+/** What each coefficient counts in a value or derivative. */
+function countsAt({ centre, coefficients }: Polynomial, x: number, derivative: 0 | 1 | 2): Float64Array {
+  const u = x - centre;
+  return coefficients.map((_, k) =>
+    k < derivative ? 0 : (derivative === 0 ? 1 : derivative === 1 ? k : k * (k - 1)) * u ** (k - derivative),
+  );
+}
+
+/**
+ * What each row counts in the slope there, in an unweighted fit.
+ *
+ * @param rows those fitted
+ */
+export function slopeWeights(p: Polynomial, x: number, xs: Float64Array, rows: readonly number[]): Float64Array {
+  const size = p.coefficients.length;
+  const g = countsAt(p, x, 1);
+  const scale = p.residual * p.residual * p.widened;
+  const inner = g.map((_, a) => g.reduce((sum, each, b) => sum + each * p.covariance[a * size + b]!, 0) / scale);
+  return Float64Array.from(rows, (row) => {
+    const u = xs[row]! - p.centre;
+    let weight = 0;
+    for (let k = size - 1; k >= 0; k--) weight = weight * u + inner[k]!;
+    return weight;
+  });
+}
+
 /** One sigma of a polynomial's value or derivative there. */
 export function polynomialError(p: Polynomial, x: number, derivative: 0 | 1 | 2 = 0): number {
   const size = p.coefficients.length;
-  const u = x - p.centre;
-  const g = Float64Array.from({ length: size }, (_, k) =>
-    k < derivative ? 0 : (derivative === 0 ? 1 : derivative === 1 ? k : k * (k - 1)) * u ** (k - derivative),
-  );
+  const g = countsAt(p, x, derivative);
   let sum = 0;
   for (let a = 0; a < size; a++) for (let b = 0; b < size; b++) sum += g[a]! * g[b]! * p.covariance[a * size + b]!;
   return Math.sqrt(Math.max(0, sum));

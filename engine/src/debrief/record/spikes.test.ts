@@ -15,11 +15,29 @@ test("spikesIn() finds a transient by its first row and bridges it to within a f
     });
     const found = spikesIn(time, height, sigma);
     expect(found.length).toBe(1);
-    expect(found[0]![0]).toBe(230);
-    expect(found[0]![1]).toBeGreaterThanOrEqual(233);
+    expect(found[0]!.begin).toBe(230);
+    expect(found[0]!.end).toBeGreaterThanOrEqual(233);
     const worst = Math.max(...height.map((h, i) => Math.abs(h - clean[i]!)));
     expect(worst).toBeLessThan(5 * sigma);
   }
+});
+
+test("spikesIn() says how long a transient took to stand out: its start lies within the row's spacing before that, evenly (closed form of a first-order lag)", () => {
+  const spacing = 0.05;
+  const [lag, fading] = [0.06, 0.17];
+  const places = Array.from({ length: 50 }, (_, k) => {
+    const start = 11.5 + (k / 50) * spacing;
+    const height = fall().map((h, i) => {
+      const since = time[i]! - start;
+      return since < 0 || since > 0.5
+        ? h
+        : h + (60 * (Math.exp(-since / fading) - Math.exp(-since / lag)) * fading) / (fading - lag);
+    });
+    const { begin, rise } = spikesIn(time, height, sigma)[0]!;
+    return (start - (time[begin]! - rise)) / spacing;
+  });
+  for (const place of places) expect(Math.abs(place + 0.5)).toBeLessThan(0.6);
+  expect(places.reduce((sum, place) => sum + place, 0) / 50).toBeCloseTo(-0.5, 1);
 });
 
 test("spikesIn() leaves a flight without one alone, a hard boost too", () => {

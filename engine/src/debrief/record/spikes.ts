@@ -1,10 +1,15 @@
+import { rowTimeError, usualLag } from "../events/look.js";
+
 /** Points of the fit from which the next height is foretold. */
 const MOST_POINTS = 24;
-/** Longest transient that is bridged [s]: gas of a charge has left the bay by then. */
-const LONGEST = 1.2;
-/** A row's own time errs by its rounding [s] and by a share of the spacing, one sigma: at speed that is height. */
-const CLOCK = 0.003;
-const JITTER = 0.07;
+/** Longest transient that is bridged [s]: gas of a charge has left the bay by then; where lines stretch just then, a shorter look. */
+const LONGEST = [1.2, 0.85, 0.5];
+/**
+ * Highest that a bay of the usual lag shows of gas that fades in some 0.17 s, as a share of where it starts.
+ *
+ * @source r^(−1/(r − 1)) at r = 0.17/0.06, closed form of a first-order lag
+ */
+const SHOWN = 0.57;
 /** A transient fades for this share of its seen length more. */
 const FADING = 0.6;
 /** Foretold heights that are missed by more than this many sigma begin or end a spike. */
@@ -14,6 +19,14 @@ const HARDEST = 250;
 const HARDEST_SLOW = 30;
 const HARDEST_BY_SPEED = 2;
 
+/** First and last index of a stretch that is spoiled. */
+export interface Spike {
+  readonly begin: number;
+  readonly end: number;
+  /** A bay that lags as usual takes so long until its gas shows above what is no spike, at the rate by which it reaches its highest [s]. */
+  readonly rise: number;
+}
+
 /**
  * Stretches in which heights jump away and come back: transients of pressure, misread figures.
  *
@@ -21,48 +34,69 @@ const HARDEST_BY_SPEED = 2;
  * first fails and ends where the second does, within 1.2 s. A jump that does not come back is no spike.
  *
  * @param sigma one sigma of one height [m]
- * @returns first and last index of each, rising
+ * @returns rising
  */
-export function spikesIn(time: Float64Array, height: Float64Array, sigma: number): [number, number][] {
+export function spikesIn(time: Float64Array, height: Float64Array, sigma: number): Spike[] {
   const n = time.length;
-  const found: [number, number][] = [];
+  const found: Spike[] = [];
   for (let i = 6; i < n - 1; i++) {
-    if (!missed(time, height, i, -1, 0, sigma)) continue;
+    const first = foretold(time, height, i, -1, 0, sigma);
+    if (first === null || !missed(first)) continue;
     const begin = i;
-    let until = i;
-    while (until + 1 < n && time[until + 1]! <= time[begin]! + LONGEST) until++;
     let end = -1;
-    for (let j = until; j >= begin; j--)
-      if (missed(time, height, j, 1, n - 1, sigma)) {
-        end = j;
-        break;
-      }
-    if (end < 0 || end === until) continue;
+    for (const longest of LONGEST) {
+      end = endOf(time, height, begin, longest, sigma);
+      if (end >= 0) break;
+    }
+    if (end < 0) continue;
     // what is left of it dies away below the noise of one height
     const fades = time[end]! + FADING * (time[end]! - time[begin]!) + 0.05;
     while (end + 1 < n - 1 && time[end + 1]! <= fades) end++;
-    found.push([begin, end]);
+    const raw = height.slice(begin, end + 1);
     bridge(time, height, begin, end);
+    const highest = raw.reduce((most, h, k) => Math.max(most, Math.abs(h - height[begin + k]!)), first.off);
+    found.push({ begin, end, rise: usualLag.time * ((SHOWN * first.most) / highest) });
     i = end;
   }
   return found;
 }
 
-/** Whether a height is far from what the heights on one side of it foretell. */
-function missed(
+/** Last row that those after it do not foretell; −1 where none is, or where none before the longest is. */
+function endOf(time: Float64Array, height: Float64Array, begin: number, longest: number, sigma: number): number {
+  const n = time.length;
+  let until = begin;
+  while (until + 1 < n && time[until + 1]! <= time[begin]! + longest) until++;
+  for (let j = until; j >= begin; j--)
+    if (missed(foretold(time, height, j, 1, n - 1, sigma))) return j === until ? -1 : j;
+  return -1;
+}
+
+/** How far a height is from what the heights on one side of it foretell, and may be without a spike [m]. */
+interface Foretold {
+  readonly off: number;
+  readonly most: number;
+}
+
+const missed = (foretold: Foretold | null): boolean => foretold !== null && foretold.off > foretold.most;
+
+function foretold(
   time: Float64Array,
   height: Float64Array,
   i: number,
   side: 1 | -1,
   last: number,
   sigma: number,
-): boolean {
+): Foretold | null {
   const fit = sideFit(time, height, i, side, last);
-  if (fit === null) return false;
+  if (fit === null) return null;
   const step = Math.abs(time[i]! - time[i + side]!);
   const hardest = Math.abs(time[i]!) < 1.5 ? HARDEST : HARDEST_SLOW + HARDEST_BY_SPEED * Math.abs(fit.slope);
-  const late = Math.hypot(CLOCK, JITTER * step) * fit.slope;
-  return Math.abs(height[i]! - fit.value) > SIGMAS * Math.hypot(sigma, late) * fit.spread + 0.5 * hardest * step * step;
+  // at speed a row's own time is height
+  const late = rowTimeError(step) * fit.slope;
+  return {
+    off: Math.abs(height[i]! - fit.value),
+    most: SIGMAS * Math.hypot(sigma, late) * fit.spread + 0.5 * hardest * step * step,
+  };
 }
 
 /** Quadratic (with few points: line) through the neighbours on one side, carried to the row itself. */
@@ -76,7 +110,9 @@ function sideFit(
   let [s0, s1, s2, s3, s4, y0, y1, y2] = [0, 0, 0, 0, 0, 0, 0, 0];
   const near = Math.abs(time[i]! - time[i + side]!);
   const reach = Math.max(0.6, 6 * near);
-  for (let k = i + side, count = 0; side < 0 ? k >= last : k <= last; k += side, count++) {
+  // on the way back, out of what swings and dies away, a short look would follow it: as many points, but of the whole reach
+  const stride = side < 0 ? 1 : Math.max(1, Math.ceil(reach / near / MOST_POINTS));
+  for (let k = i + side, count = 0; side < 0 ? k >= last : k <= last; k += side * stride, count++) {
     const u = (time[k]! - time[i]!) / reach;
     if (Math.abs(u) > 1 || count >= MOST_POINTS) break;
     const y = height[k]! - height[i + side]!;
