@@ -83,7 +83,7 @@ function pooledRuns(example: string): BruteForce {
   expect(files.length, "record one with: node scripts/monte-carlo/run.mjs EXAMPLE").toBeGreaterThan(0);
   const runs = files.map((name) => JSON.parse(readFileSync(pathOf(example, name), "utf8")) as BruteForce);
   const draws = runs.reduce((sum, run) => sum + run.draws, 0);
-  expect(draws, "fewer tell too little").toBeGreaterThanOrEqual(200_000);
+  expect(draws, "fewer tell too little").toBeGreaterThanOrEqual(100_000);
   const mean = (of: (run: BruteForce) => number): number =>
     runs.reduce((sum, run) => sum + of(run) * run.draws, 0) / draws;
   return {
