@@ -102,7 +102,7 @@ interface BruteForce {
 }
 
 test.each(examples)(
-  "decide(): odds agree with 200,000 plain random flights within three standard errors (%s)",
+  "decide(): odds agree with plain random flights, 100,000 and more, within three standard errors (%s)",
   async (example) => {
     const brute = pooledRuns(example);
     const decision = await decide(await inputsOf(example), { draws: 10_000 });

@@ -83,7 +83,7 @@ export const flight: TruthPart = {
     },
     {
       model: "Odds",
-      against: "200,000 plain random flights of each example by the plain integrator",
+      against: "100,000 and more plain random flights of each example by the plain integrator",
       found: () => "within three standard errors at every setting",
       where: "`cli/examples`",
     },
