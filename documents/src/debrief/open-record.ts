@@ -7,6 +7,7 @@ import {
   type FlightRecord,
   type FlightSpan,
   type FoundEvents,
+  fillDistance,
   findEvents,
   flightRecord,
   flightsIn,
@@ -71,6 +72,7 @@ export function eventHints({ guide, motor, recovery }: DecisionInputs): EventHin
     burnTime: burnOf(motor.thrust).end,
     thrust: motor.thrust,
     lineStretch,
+    fillDistances: { first: fillDistance((drogue ?? main).canopy), main: fillDistance(main.canopy) },
     ...(drogue === undefined || main.opensAt === undefined ? {} : { mainOpensAt: main.opensAt }),
   };
 }

@@ -131,6 +131,11 @@ export function fillTimeAtConstantSpeed(canopy: Canopy, speed: number): number {
   return fillDistance(canopy) / speed;
 }
 
+/** Time in which speed and gravity together cover a filling distance [s]. */
+export function timeToFill(distance: number, speed: number, gravity: number): number {
+  return (2 * distance) / (speed + Math.sqrt(speed * speed + 2 * gravity * distance));
+}
+
 /**
  * Filling time of a canopy that also falls: the time in which speed and gravity together cover the filling distance.
  *
@@ -144,6 +149,5 @@ export function fillTimeAtConstantSpeed(canopy: Canopy, speed: number): number {
  * fillTime({ shape: "flat circular", diameter: 1 }, 0, 9.80665); // 1.2773198
  */
 export function fillTime(canopy: Canopy, speed: number, gravity: number): number {
-  const distance = fillDistance(canopy);
-  return (2 * distance) / (speed + Math.sqrt(speed * speed + 2 * gravity * distance));
+  return timeToFill(fillDistance(canopy), speed, gravity);
 }

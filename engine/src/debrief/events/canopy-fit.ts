@@ -1,3 +1,4 @@
+import { timeToFill } from "../../packing/canopy.js";
 import { dampedFit } from "../fit/damped-fit.js";
 import { interpolated } from "../interpolated.js";
 import { type Fall, fallUnder } from "./canopy-fall.js";
@@ -72,8 +73,9 @@ export function canopyFit(look: Look, guess: CanopyGuess): CanopyFit | null {
   const v0 = (interpolated(time, height, guess.from + 0.5) - h0) / 0.5;
   const { fillDistances = {} } = look.hints;
   const known = free ? fillDistances.first : fillDistances.main;
-  const way = (known ?? usualFill.way / guess.after) / (free ? SPEED_AT_TOP : guess.before);
-  const fill: [number, number] = [way, way * (known === undefined ? usualFill.usualError : usualFill.knownError)];
+  const way = known ?? usualFill.way / guess.after;
+  const length = free ? way / SPEED_AT_TOP : timeToFill(way, guess.before, GRAVITY);
+  const fill: [number, number] = [length, length * (known === undefined ? usualFill.usualError : usualFill.knownError)];
   const sideways: [number, number] = free ? [6, 8] : [1, 3];
   const steps = [0.1, 0.2, 2, 0.5, 0.5, 1, 0.1 * body];
   const fit = dampedFit(residualsAt, [guess.time, fill[0], sideways[0], guess.after, h0, v0, body], {
