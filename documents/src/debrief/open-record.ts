@@ -72,8 +72,9 @@ export function eventHints({ guide, motor, recovery }: DecisionInputs): EventHin
     burnTime: burnOf(motor.thrust).end,
     thrust: motor.thrust,
     lineStretch,
-    fillDistances: { first: fillDistance((drogue ?? main).canopy), main: fillDistance(main.canopy) },
-    ...(drogue === undefined || main.opensAt === undefined ? {} : { mainOpensAt: main.opensAt }),
+    ...(drogue === undefined || main.opensAt === undefined
+      ? {}
+      : { mainOpensAt: main.opensAt, fillDistances: { main: fillDistance(main.canopy) } }),
   };
 }
 
