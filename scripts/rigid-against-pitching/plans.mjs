@@ -3,6 +3,7 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
+import { uniform } from "../seeded.mjs";
 
 const examples = join(dirname(fileURLToPath(import.meta.url)), "..", "..", "cli", "examples");
 const read = (...path) => JSON.parse(readFileSync(join(examples, ...path), "utf8"));
@@ -17,17 +18,6 @@ function adjustableMotors() {
     .sort()
     .map((name) => read("demo-motors", name))
     .filter(({ delay }) => delay.kind === "adjustable");
-}
-
-/** Uniform in 0…1, the same numbers every time. Source: mulberry32, a 32-bit mixing generator; memory. */
-function uniform(start) {
-  let state = start >>> 0;
-  return () => {
-    state = (state + 0x6d2b79f5) >>> 0;
-    let mixed = Math.imul(state ^ (state >>> 15), state | 1);
-    mixed ^= mixed + Math.imul(mixed ^ (mixed >>> 7), mixed | 61);
-    return ((mixed ^ (mixed >>> 14)) >>> 0) / 2 ** 32;
-  };
 }
 
 /** Every quantity of a rocket that is given in these units, times a factor. */

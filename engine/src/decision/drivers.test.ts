@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
 import { flightD } from "../../reference/trajectories/inputs.js";
+import { openingOf } from "../../test/opening.js";
 import { pickFreeze } from "../../test/pick-freeze.js";
 import { DrawnValues, setDraw } from "../flight/fast/draw.js";
 import { FastOutcome, fastFlight } from "../flight/fast/fast-flight.js";
@@ -41,17 +42,7 @@ const spec: EnsembleSpec = {
   inputs: flightD,
   options: resolveFlightOptions({}),
   spread,
-  opening: {
-    settings: [{ delay: 12, sd: scatter.total }],
-    clock: "burnout",
-    lineStretch: 0.5,
-    speedLimit: 20,
-    strengthSpeed: 40,
-    floor: 100,
-    fillDistance: 8,
-    electronicsDelay: null,
-    samples: 0,
-  },
+  opening: openingOf([12], 0, () => scatter.total),
   seed: 1,
   top: 3000,
   topMach: 1.6,

@@ -1,18 +1,9 @@
 import { expect, test } from "vitest";
+import { noseShapes } from "../../test/shapes.js";
 import { exampleRocket } from "./example-rocket.js";
 import { bodyDiameterAt, bodyPlanform } from "./outline.js";
 import { type OutlinePoints, outlinePoints } from "./outline-points.js";
-import type { FinSet, NoseShape, Rocket } from "./rocket.js";
-
-const shapes: NoseShape[] = [
-  { kind: "cone" },
-  { kind: "ogive" },
-  { kind: "parabola" },
-  { kind: "ellipsoid" },
-  { kind: "haack", c: 0 },
-  { kind: "haack", c: 1 / 3 },
-  { kind: "power", exponent: 0.5 },
-];
+import type { FinSet, Rocket } from "./rocket.js";
 
 /** Twice the area under the upper profile: the side view. */
 function sideArea({ body }: OutlinePoints): number {
@@ -34,7 +25,7 @@ const stepped: Rocket = {
 
 test("outlinePoints() body lies on the body's own radius, from tip to tail, whatever the nose and its steps", () => {
   for (const rocket of [exampleRocket, stepped])
-    for (const shape of shapes)
+    for (const shape of noseShapes)
       for (const steps of [1, 8, 32]) {
         const { body } = outlinePoints({ ...rocket, nose: { ...rocket.nose, shape } }, steps);
         expect(body[0]).toEqual({ x: 0, r: 0 });
@@ -47,7 +38,7 @@ test("outlinePoints() body lies on the body's own radius, from tip to tail, what
 });
 
 test("outlinePoints() side view has the area of the engine's own", () => {
-  for (const shape of shapes) {
+  for (const shape of noseShapes) {
     const rocket = { ...stepped, nose: { ...stepped.nose, shape } };
     // chords of 32 steps lie inside a convex nose
     const ratio = sideArea(outlinePoints(rocket)) / bodyPlanform(rocket).area;

@@ -4,6 +4,7 @@ import { expect, test } from "vitest";
 import { flightD } from "../../reference/trajectories/inputs.js";
 import { bruteJudge, openingAt } from "../../test/brute-judge.js";
 import { fastWork, flyDraw } from "../../test/fast.js";
+import { openingOf } from "../../test/opening.js";
 import { usualSpread } from "../../test/plan.js";
 import { oddsOf } from "../decision/summary.js";
 import { DrawnValues } from "../flight/fast/draw.js";
@@ -21,17 +22,7 @@ function specOf(seed: number, model: TurningModel = "pitching"): EnsembleSpec {
     inputs: flightD,
     options: resolveFlightOptions({ model }),
     spread: usualSpread,
-    opening: {
-      settings: delays.map((delay) => ({ delay, sd: Math.max(0.75, 0.1 * delay) })),
-      clock: "burnout",
-      lineStretch: 0.5,
-      speedLimit: 20,
-      strengthSpeed: 40,
-      floor: 100,
-      fillDistance: 8,
-      electronicsDelay: null,
-      samples: 2,
-    },
+    opening: openingOf(delays, 2),
     seed,
     top: 3000,
     topMach: 1.6,

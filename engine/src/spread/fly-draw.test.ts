@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
 import { flightD } from "../../reference/trajectories/inputs.js";
+import { openingOf } from "../../test/opening.js";
 import { usualSpread } from "../../test/plan.js";
 import { fly } from "../flight/fly.js";
 import { resolveFlightOptions } from "../flight/options.js";
@@ -28,17 +29,7 @@ const rigid: EnsembleSpec = {
   },
   options: resolveFlightOptions({ model: "rigid" }),
   spread: usualSpread,
-  opening: {
-    settings: [8, 12].map((delay) => ({ delay, sd: 1 })),
-    clock: "burnout",
-    lineStretch: 0.5,
-    speedLimit: 20,
-    strengthSpeed: 40,
-    floor: 100,
-    fillDistance: 8,
-    electronicsDelay: null,
-    samples: 2,
-  },
+  opening: openingOf([8, 12], 2, () => 1),
   seed,
   top: 3000,
   topMach: 1.6,

@@ -3,6 +3,7 @@ import { expect, test } from "vitest";
 import { flightD, flightE, flightF } from "../../reference/trajectories/inputs.js";
 import { bruteJudge, openingAt } from "../../test/brute-judge.js";
 import { fastWork, flyDraw } from "../../test/fast.js";
+import { openingOf } from "../../test/opening.js";
 import { usualSpread } from "../../test/plan.js";
 import { DrawnValues } from "../flight/fast/draw.js";
 import { FastOutcome } from "../flight/fast/fast-flight.js";
@@ -28,17 +29,7 @@ import {
 
 const delays = [0, 4, 6, 8, 10, 12, 13, 14, 16, 20, 40];
 
-const spec: OpeningSpec = {
-  settings: delays.map((delay) => ({ delay, sd: Math.max(0.75, 0.1 * delay) })),
-  clock: "burnout",
-  lineStretch: 0.5,
-  speedLimit: 20,
-  strengthSpeed: 40,
-  floor: 100,
-  fillDistance: 8,
-  electronicsDelay: null,
-  samples: 4,
-};
+const spec = openingOf(delays, 4);
 
 interface Judged {
   readonly work: FastWork;

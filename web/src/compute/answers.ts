@@ -78,40 +78,32 @@ export const briefRules: Rules<Brief> = {
   },
 };
 
-/** The last known window stays until the new one has come. */
-export const windowRules: Rules<WindowAnswer> = {
-  first: { state: "waiting", window: null, fresh: false, failure: null },
-  asked: (answer) => ({ ...answer, state: "waiting", fresh: false, failure: null }),
-  failed: (answer, failure) => ({ ...answer, state: "failed", failure }),
-  after(answer, message) {
-    switch (message.kind) {
-      case "read":
-        return message.right ? answer : { ...answer, state: "wrong" };
-      case "window":
-        return { ...answer, state: "ready", window: message.window, fresh: true };
-      case "failed":
-        return windowRules.failed(answer, defectWords(message.reason));
-      default:
-        return answer;
-    }
-  },
-};
+/** The last known figures stay until the new ones have come. */
+function keptUntilNew<Value extends WindowAnswer | SteadinessAnswer>(
+  first: Value,
+  come: (value: Value, message: JobMessage) => Value | null,
+): Rules<Value> {
+  const failed = (value: Value, failure: string): Value => ({ ...value, state: "failed", failure });
+  return {
+    first,
+    failed,
+    asked: (value) => ({ ...value, state: "waiting", fresh: false, failure: null }),
+    after(value, message) {
+      if (message.kind === "read") return message.right ? value : { ...value, state: "wrong" };
+      if (message.kind === "failed") return failed(value, defectWords(message.reason));
+      return come(value, message) ?? value;
+    },
+  };
+}
 
-/** The last known flights stay until the new ones have come. */
-export const steadinessRules: Rules<SteadinessAnswer> = {
-  first: { state: "waiting", steadiness: null, fresh: false, failure: null },
-  asked: (answer) => ({ ...answer, state: "waiting", fresh: false, failure: null }),
-  failed: (answer, failure) => ({ ...answer, state: "failed", failure }),
-  after(answer, message) {
-    switch (message.kind) {
-      case "read":
-        return message.right ? answer : { ...answer, state: "wrong" };
-      case "steadiness":
-        return { ...answer, state: "ready", steadiness: message.steadiness, fresh: true };
-      case "failed":
-        return steadinessRules.failed(answer, defectWords(message.reason));
-      default:
-        return answer;
-    }
-  },
-};
+export const windowRules: Rules<WindowAnswer> = keptUntilNew<WindowAnswer>(
+  { state: "waiting", window: null, fresh: false, failure: null },
+  (answer, message) =>
+    message.kind === "window" ? { ...answer, state: "ready", window: message.window, fresh: true } : null,
+);
+
+export const steadinessRules: Rules<SteadinessAnswer> = keptUntilNew<SteadinessAnswer>(
+  { state: "waiting", steadiness: null, fresh: false, failure: null },
+  (answer, message) =>
+    message.kind === "steadiness" ? { ...answer, state: "ready", steadiness: message.steadiness, fresh: true } : null,
+);

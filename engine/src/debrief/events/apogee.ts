@@ -40,19 +40,17 @@ export function apogeeOf(look: Look, burnout: number, opened: Opened | null, lag
   return { time: record.time[row]! - lag.time, error: Math.hypot(0.5, spacing), reason: "height-highest" };
 }
 
-/** One sigma of a fitted top by gusts and by what the fitted path does not follow of the flight's own departure [s]. */
+/** One sigma of a fitted top by gusts and by what the fitted path does not follow [s]. */
 function errorOf(look: Look, { time, times, gains }: FittedTop): number {
-  const together = WANDER * slowNoise(look);
   // near the top a speed over gravity is a time
-  const missed =
-    ((departure.share * interpolated(look.record.time, look.record.height, time)) / GRAVITY) *
-    slopeErrorBySmoothing(
-      gains.map((gain) => gain * GRAVITY),
-      times,
-      time,
-      departure.together * Math.max(time, 1),
-    );
-  return Math.hypot(together, missed);
+  const weights = gains.map((gain) => gain * GRAVITY);
+  const height = interpolated(look.record.time, look.record.height, time);
+  return Math.hypot(WANDER * slowNoise(look), missedSpeed(height, time, times, weights) / GRAVITY);
+}
+
+/** Speed that a fit misses of a flight's own departure from its model, one sigma [m/s]; the weights are those of its slope. */
+function missedSpeed(height: number, at: number, times: Float64Array, weights: Float64Array): number {
+  return departure.share * height * slopeErrorBySmoothing(weights, times, at, departure.together * Math.max(at, 1));
 }
 
 function levelIn(look: Look, from: number, to: number, degree: number, lag: Lag): Placed | null {
@@ -74,10 +72,7 @@ function levelIn(look: Look, from: number, to: number, degree: number, lag: Lag)
   const weights = slopeWeights(fit, t, record.time, rows);
   const times = Float64Array.from(rows, (row) => record.time[row]!);
   const together = slowNoise(look) * errorByNoise(weights, times, slowTime);
-  const missed =
-    departure.share *
-    polynomialAt(fit, t) *
-    slopeErrorBySmoothing(weights, times, t, departure.together * Math.max(t, 1));
+  const missed = missedSpeed(polynomialAt(fit, t), t, times, weights);
   return {
     time: t - lag.time,
     error: Math.hypot(Math.hypot(alone, together, missed) / polynomialAt(fit, t, 2), lag.error),

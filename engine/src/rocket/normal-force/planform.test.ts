@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import type { FinShape } from "../rocket.js";
+import { notchedFin } from "../../../test/shapes.js";
 import { finPlanform } from "./planform.js";
 
 const size = fc.double({ min: 0.01, max: 0.5, noNaN: true });
@@ -42,19 +42,7 @@ test("finPlanform() of a many-cornered ellipse is the half ellipse's", () => {
 });
 
 test("finPlanform() takes out what a notch takes out", () => {
-  const notched: FinShape = {
-    kind: "polygon",
-    points: [
-      [0, 0],
-      [0, 0.1],
-      [0.05, 0.1],
-      [0.1, 0.05],
-      [0.15, 0.1],
-      [0.2, 0.1],
-      [0.2, 0],
-    ],
-  };
-  const { area, rootChord, span } = finPlanform(notched);
+  const { area, rootChord, span } = finPlanform(notchedFin);
   expect(area).toBeCloseTo(0.2 * 0.1 - (0.1 * 0.05) / 2, 12);
   expect([rootChord, span]).toEqual([0.2, 0.1]);
 });

@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
+import { notchedFin } from "../../../test/shapes.js";
 import type { FinShape } from "../rocket.js";
 import { finChords } from "./chords.js";
 import { finLift } from "./fin.js";
@@ -10,18 +11,7 @@ const fins: fc.Arbitrary<FinShape> = fc
   .map(({ root, tip, span, sweep }) => ({ kind: "trapezoid", root, tip: tip * root, span, sweep }));
 
 test("finChords() of a notched fin are two chords across the notch and none beyond the tip", () => {
-  const chords = finChords({
-    kind: "polygon",
-    points: [
-      [0, 0],
-      [0, 0.1],
-      [0.05, 0.1],
-      [0.1, 0.05],
-      [0.15, 0.1],
-      [0.2, 0.1],
-      [0.2, 0],
-    ],
-  });
+  const chords = finChords(notchedFin);
   expect(chords(0.02)).toEqual([[0, 0.2]]);
   const [front, rear] = chords(0.075);
   expect(front?.[1]).toBeCloseTo(0.075, 12);
