@@ -1,8 +1,7 @@
-import { lowestShear } from "../src/flight/aligned.js";
+import { lowestShear, settledSwing } from "../src/flight/bounds.js";
 import * as at from "../src/flight/fast/slots.js";
 import { fastTables } from "../src/flight/fast/tables.js";
 import { FastWork } from "../src/flight/fast/work.js";
-import { settledSwing } from "../src/flight/hand-over.js";
 import { prepareFlight } from "../src/flight/model.js";
 import { drawSize } from "../src/spread/draws.js";
 import type { EnsembleSpec } from "../src/spread/ensemble.js";

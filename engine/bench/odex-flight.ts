@@ -1,6 +1,7 @@
 import { Solver } from "odex";
+import { settledSwing } from "../src/flight/bounds.js";
 import { pullAtRest } from "../src/flight/guide.js";
-import { settledSwing, swingLeft } from "../src/flight/hand-over.js";
+import { swingLeft } from "../src/flight/hand-over.js";
 import type { FlightModel, Stretch } from "../src/flight/model.js";
 import { ratesOf } from "../src/flight/peaks.js";
 import { type FlownPhase, kinematicsOf } from "../src/flight/trajectory.js";

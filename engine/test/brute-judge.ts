@@ -1,5 +1,7 @@
-import { type FastOutcome, recorded } from "../src/flight/fast/fast-flight.js";
-import { type FastWork, recordSize } from "../src/flight/fast/work.js";
+import type { FastOutcome } from "../src/flight/fast/outcome.js";
+import { recorded } from "../src/flight/fast/records.js";
+import { recordSize } from "../src/flight/fast/sizes.js";
+import type { FastWork } from "../src/flight/fast/work.js";
 import { airspeed2, recordAt } from "../src/spread/crossings.js";
 import {
   CLEAN,

@@ -1,5 +1,6 @@
 import { DrawnValues, setDraw } from "../src/flight/fast/draw.js";
-import { FastOutcome, fastFlight } from "../src/flight/fast/fast-flight.js";
+import { fastFlight } from "../src/flight/fast/fast-flight.js";
+import { FastOutcome } from "../src/flight/fast/outcome.js";
 import { fastTables } from "../src/flight/fast/tables.js";
 import { FastWork } from "../src/flight/fast/work.js";
 import type { FlightInputs } from "../src/flight/inputs.js";

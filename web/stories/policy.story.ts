@@ -5,7 +5,7 @@ import { expect, story } from "./story.js";
 /** What the app may do, by directive; `frame-ancestors` counts in a header only. */
 const strict = {
   "default-src": "'none'",
-  "script-src": "'self'",
+  "script-src": "'self' 'wasm-unsafe-eval'",
   "style-src": "'self' 'unsafe-inline'",
   "img-src": "'self' data: blob:",
   "connect-src": "'self'",

@@ -4,10 +4,10 @@ import sirv from "sirv";
 /** Ports that are tried one after the other where none was asked for. */
 const PORTS_TRIED = 20;
 
-/** What the app may do: run its own scripts and workers, and ask nobody. Its page says the same for hosts that set no headers. */
+/** What the app may do: run its own scripts, compiled ones too, and workers, and ask nobody. Its page says the same for hosts that set no headers. */
 const policy = [
   "default-src 'none'",
-  "script-src 'self'",
+  "script-src 'self' 'wasm-unsafe-eval'",
   "style-src 'self' 'unsafe-inline'",
   "img-src 'self' data: blob:",
   "connect-src 'self'",

@@ -1,7 +1,8 @@
 import { DrawnValues, setDraw } from "../flight/fast/draw.js";
-import { FastOutcome } from "../flight/fast/fast-flight.js";
+import { FastOutcome } from "../flight/fast/outcome.js";
+import { recordSize } from "../flight/fast/sizes.js";
 import { fastTables } from "../flight/fast/tables.js";
-import { FastWork, recordSize } from "../flight/fast/work.js";
+import { FastWork } from "../flight/fast/work.js";
 import { prepareFlight } from "../flight/model.js";
 import { drawnValues } from "../spread/drawn-values.js";
 import { drawNormals, drawSize } from "../spread/draws.js";

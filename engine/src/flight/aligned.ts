@@ -1,12 +1,10 @@
+import { lowestShear } from "./bounds.js";
 import type { Derivatives } from "./integrate.js";
 import { type FlightModel, massIn, type Stretch, thrustIn } from "./model.js";
 import { trimAt, turnGrowth } from "./settled.js";
 
 /** State of the point mass: position and velocity, three each. */
 export const alignedSize = 6;
-
-/** Below this height the shear is taken as at it [m]: the power law's slope grows without bound towards the ground. */
-export const lowestShear = 2;
 
 const shearStep = 0.05;
 

@@ -1,8 +1,9 @@
 import { expect, test } from "vitest";
 import { flightD, windFrom } from "../../reference/trajectories/inputs.js";
 import { exampleRocket } from "../rocket/example-rocket.js";
-import { leanAfter, leanRateAfter, pivotAtOf, pivotWayOf } from "./departure.js";
+import { pivotAtOf, pivotWayOf } from "./departure.js";
 import { fly } from "./fly.js";
+import { leanAfter, leanRateAfter } from "./lean.js";
 import { allOfRigid } from "./rigid/switches.js";
 
 const fittingsAt = (...places: number[]) => places.map((at) => ({ kind: "rail button" as const, at }));

@@ -1,5 +1,6 @@
 import type { Vec3 } from "../math/vec3.js";
 import type { Rocket } from "../rocket/rocket.js";
+import { leanAfter, leanRateAfter } from "./lean.js";
 import { type FlightModel, massIn, type Stretch, thrustIn } from "./model.js";
 import { pitchingSize } from "./pitching.js";
 import { type Kinematics, speedOf } from "./trajectory.js";
@@ -37,22 +38,6 @@ export interface TipOff {
   readonly rate: Vec3;
   /** The balance point's way ahead of the fitting [m]. */
   readonly ahead: number;
-}
-
-/**
- * Lean at the end of a short swing from rest, per unit of its first angular acceleration [s²].
- *
- * For θ'' + c θ' − k θ = 1: a series in time, good to a thousandth where c t and √k t stay below 0.5.
- */
-export function leanAfter(time: number, damping: number, growth: number): number {
-  const t = time;
-  return 0.5 * t * t * (1 - (damping * t) / 3 + ((damping * damping + growth) * t * t) / 12);
-}
-
-/** Its rate then [s]. */
-export function leanRateAfter(time: number, damping: number, growth: number): number {
-  const t = time;
-  return t * (1 - (damping * t) / 2 + ((damping * damping + growth) * t * t) / 6);
 }
 
 /**

@@ -1,8 +1,9 @@
 import { rootBetween } from "../math/root.js";
 import { alignedSize } from "./aligned.js";
+import { settledSwing } from "./bounds.js";
 import { pivotWayOf, tippedState } from "./departure.js";
 import { pullAtRest } from "./guide.js";
-import { settledSwing, swingLeft } from "./hand-over.js";
+import { swingLeft } from "./hand-over.js";
 import type { FlightInputs } from "./inputs.js";
 import { type Derivatives, type EventSpec, type Integration, integrate } from "./integrate.js";
 import { type FlightModel, prepareFlight, type Stretch } from "./model.js";

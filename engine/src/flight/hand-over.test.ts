@@ -3,8 +3,9 @@ import { flightD, flightE, flightF } from "../../reference/trajectories/inputs.j
 import { uniformModel } from "../../reference/trajectories/uniform.js";
 import { veeringWind } from "../../test/fast.js";
 import { exampleRocket } from "../rocket/example-rocket.js";
+import { settledSwing } from "./bounds.js";
 import { fly } from "./fly.js";
-import { settledSwing, swingLeft } from "./hand-over.js";
+import { swingLeft } from "./hand-over.js";
 import type { FlightInputs } from "./inputs.js";
 import { evaluateDense, integrate } from "./integrate.js";
 import { pitchingRates } from "./pitching.js";

@@ -3,12 +3,6 @@ import { shear } from "./aligned.js";
 import { type FlightModel, massIn, type Stretch, thrustIn } from "./model.js";
 import { trimAt } from "./settled.js";
 
-/**
- * Amplitude of the swing below which the settled model takes over [rad]. What the hand-over costs at this bound is tested
- * on the reference flights and on every example.
- */
-export const settledSwing = 0.008;
-
 /** What is left of the swing at one moment. */
 export interface Swing {
   /** Amplitude of the axis about its trim, from angle and rate together [rad]; Infinity where the body is not stable. */

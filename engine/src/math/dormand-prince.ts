@@ -1,3 +1,5 @@
+import * as n from "./dormand-prince-numbers.js";
+
 /**
  * Coefficients of the embedded Runge-Kutta pair of order 5(4) with seven stages, the last equal to the first of the next step.
  *
@@ -8,23 +10,15 @@
  *   Solving Ordinary Differential Equations I (1993), II.6. Written from memory; the test checks all 17 conditions of order 5
  */
 export const dormandPrince = Object.freeze({
-  nodes: [0, 1 / 5, 3 / 10, 4 / 5, 8 / 9, 1, 1],
+  nodes: [0, n.c2, n.c3, n.c4, n.c5, 1, 1],
   matrix: [
-    [1 / 5],
-    [3 / 40, 9 / 40],
-    [44 / 45, -56 / 15, 32 / 9],
-    [19372 / 6561, -25360 / 2187, 64448 / 6561, -212 / 729],
-    [9017 / 3168, -355 / 33, 46732 / 5247, 49 / 176, -5103 / 18656],
-    [35 / 384, 0, 500 / 1113, 125 / 192, -2187 / 6784, 11 / 84],
+    [n.a21],
+    [n.a31, n.a32],
+    [n.a41, n.a42, n.a43],
+    [n.a51, n.a52, n.a53, n.a54],
+    [n.a61, n.a62, n.a63, n.a64, n.a65],
+    [n.b1, 0, n.b3, n.b4, n.b5, n.b6],
   ],
-  error: [71 / 57600, 0, -71 / 16695, 71 / 1920, -17253 / 339200, 22 / 525, -1 / 40],
-  dense: [
-    -12715105075 / 11282082432,
-    0,
-    87487479700 / 32700410799,
-    -10690763975 / 1880347072,
-    701980252875 / 199316789632,
-    -1453857185 / 822651844,
-    69997945 / 29380423,
-  ],
+  error: [n.e1, 0, n.e3, n.e4, n.e5, n.e6, n.e7],
+  dense: [n.d1, 0, n.d3, n.d4, n.d5, n.d6, n.d7],
 } as const);

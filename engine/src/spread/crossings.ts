@@ -1,6 +1,8 @@
-import { type FastOutcome, recorded } from "../flight/fast/fast-flight.js";
+import type { FastOutcome } from "../flight/fast/outcome.js";
+import { recorded } from "../flight/fast/records.js";
+import { recordSize } from "../flight/fast/sizes.js";
 import * as at from "../flight/fast/slots.js";
-import { type FastWork, recordSize } from "../flight/fast/work.js";
+import type { FastWork } from "../flight/fast/work.js";
 
 /** Squared airspeed at a share of a recorded step. */
 export function airspeed2(w: FastWork, offset: number, share: number): number {

@@ -1,5 +1,7 @@
-import { type FastOutcome, recorded } from "../flight/fast/fast-flight.js";
-import { type FastWork, recordSize } from "../flight/fast/work.js";
+import type { FastOutcome } from "../flight/fast/outcome.js";
+import { recorded } from "../flight/fast/records.js";
+import { recordSize } from "../flight/fast/sizes.js";
+import type { FastWork } from "../flight/fast/work.js";
 import { recordAt } from "./crossings.js";
 
 /** Place, velocity at a recorded time: east, north, height, then the three velocities. */

@@ -1,6 +1,8 @@
+import { compiledFlight } from "../flight/fast/compiled.js";
 import type { DrawnValues } from "../flight/fast/draw.js";
-import { type FastOutcome, fastFlight } from "../flight/fast/fast-flight.js";
-import { type FastWork, recordSize } from "../flight/fast/work.js";
+import type { FastOutcome } from "../flight/fast/outcome.js";
+import { recordSize } from "../flight/fast/sizes.js";
+import type { FastWork } from "../flight/fast/work.js";
 import { fly } from "../flight/fly.js";
 import type { FlightInputs } from "../flight/inputs.js";
 import type { ResolvedFlightOptions } from "../flight/options.js";
@@ -37,7 +39,7 @@ export interface DrawSpec {
  */
 export function flyDraw(spec: DrawSpec, work: FastWork, values: DrawnValues, draw: number, out: FastOutcome): void {
   if (spec.options.model !== "rigid") {
-    fastFlight(work, values.totalImpulse, values.burnTime, spec.tolerance ?? drawTolerance, out);
+    compiledFlight(work, values.totalImpulse, values.burnTime, spec.tolerance ?? drawTolerance, out);
     return;
   }
   const flight = fly(inputsOfDraw(spec.inputs, values), {
@@ -55,8 +57,7 @@ export function turbulenceSeed(seed: number, draw: number): number {
 
 function noteFlight({ ended, events, legs, calls }: FlightResult, work: FastWork, burnout: number, out: FastOutcome) {
   const { liftOff, guideExit, apogee, landing } = events;
-  out.flew = false;
-  out.recordCount = 0;
+  out.clear();
   out.burnout = burnout;
   out.calls = calls;
   out.liftOff = liftOff?.time ?? 0;

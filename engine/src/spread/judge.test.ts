@@ -6,7 +6,7 @@ import { fastWork, flyDraw } from "../../test/fast.js";
 import { openingOf } from "../../test/opening.js";
 import { usualSpread } from "../../test/plan.js";
 import { DrawnValues } from "../flight/fast/draw.js";
-import { FastOutcome } from "../flight/fast/fast-flight.js";
+import { FastOutcome } from "../flight/fast/outcome.js";
 import type { FastWork } from "../flight/fast/work.js";
 import type { FlightInputs } from "../flight/inputs.js";
 import { normalCdf, normalQuantile } from "../math/normal.js";

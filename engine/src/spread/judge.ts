@@ -1,5 +1,7 @@
-import { type FastOutcome, recorded } from "../flight/fast/fast-flight.js";
-import { type FastWork, mostRecords, recordSize } from "../flight/fast/work.js";
+import type { FastOutcome } from "../flight/fast/outcome.js";
+import { recorded } from "../flight/fast/records.js";
+import { mostRecords, recordSize } from "../flight/fast/sizes.js";
+import type { FastWork } from "../flight/fast/work.js";
 import { normalCdf, normalQuantile } from "../math/normal.js";
 import { studentTable } from "../math/student-table.js";
 import { airspeed2, noteNodes, recordAt, SpeedNodes, speedCrossings } from "./crossings.js";

@@ -1,5 +1,6 @@
+import { compiledFlight } from "../../flight/fast/compiled.js";
 import { DrawnValues, setDraw } from "../../flight/fast/draw.js";
-import { FastOutcome, fastFlight } from "../../flight/fast/fast-flight.js";
+import { FastOutcome } from "../../flight/fast/outcome.js";
 import { fastTables } from "../../flight/fast/tables.js";
 import { FastWork } from "../../flight/fast/work.js";
 import { fly as flyOnce } from "../../flight/fly.js";
@@ -46,7 +47,7 @@ export function climbFlights(inputs: FlightInputs, model: TurningModel, most: nu
     const drawn = new DrawnValues();
     change(drawn);
     setDraw(work, drawn);
-    fastFlight(work, drawn.totalImpulse, drawn.burnTime, tolerance, flight);
+    compiledFlight(work, drawn.totalImpulse, drawn.burnTime, tolerance, flight);
     if (!flight.flew || flight.recordCount === 0) return null;
     for (let i = 0; i < count; i++) times[i] = flight.liftOff + i * gridStep;
     const heights = new Float64Array(count);

@@ -1,5 +1,5 @@
 import { airframeWithBallast } from "../../rocket/mass.js";
-import { lowestShear } from "../aligned.js";
+import { lowestShear } from "../bounds.js";
 import * as at from "./slots.js";
 import type { FastWork } from "./work.js";
 

@@ -12,8 +12,9 @@ import type { FlightInputs } from "../inputs.js";
 import type { FlightOptions } from "../options.js";
 import type { FlightResult } from "../result.js";
 import { DrawnValues } from "./draw.js";
-import type { FastOutcome } from "./fast-flight.js";
-import { type FastWork, recordSize } from "./work.js";
+import type { FastOutcome } from "./outcome.js";
+import { recordSize } from "./sizes.js";
+import type { FastWork } from "./work.js";
 
 /** Delays at which an opening may be judged, half a second of line stretch included [s]. */
 const delays = [4.5, 6.5, 8.5, 10.5, 12.5, 14.5, 16.5, 20.5];

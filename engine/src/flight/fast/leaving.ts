@@ -1,7 +1,9 @@
-import { leanAfter, leanRateAfter } from "../departure.js";
+import { cellOf, type f64, type i32 } from "../../math/doubles.js";
+import { leanAfter, leanRateAfter } from "../lean.js";
 import { halfDragArea } from "./rates.js";
+import { rowSize } from "./sizes.js";
 import * as at from "./slots.js";
-import { type FastWork, rowSize } from "./work.js";
+import type { FastWork } from "./work.js";
 
 /**
  * Turns the guide's state into that of the free body: after a way along it, along it, not turning.
@@ -9,8 +11,10 @@ import { type FastWork, rowSize } from "./work.js";
  * @param travel [m]
  * @param speed [m/s]
  */
-export function leaveGuide(w: FastWork, travel: number, speed: number): void {
-  const { slots: c, y, place } = w;
+export function leaveGuide(w: FastWork, travel: f64, speed: f64): void {
+  const c = w.slots;
+  const y = w.y;
+  const place = w.place;
   const east = c[at.GUIDE_EAST]!;
   const north = c[at.GUIDE_NORTH]!;
   const up = c[at.GUIDE_UP]!;
@@ -29,8 +33,9 @@ export function leaveGuide(w: FastWork, travel: number, speed: number): void {
 }
 
 /** Cubic through both ends of a guide step: share at which a way is reached, by Newton's method from the chord. */
-export function guideShare(w: FastWork, h: number, travel: number): number {
-  const { y, next } = w;
+export function guideShare(w: FastWork, h: f64, travel: f64): f64 {
+  const y = w.y;
+  const next = w.next;
   let share = (travel - y[0]!) / (next[0]! - y[0]!);
   for (let i = 0; i < 6; i++) {
     const off = guideWay(w, h, share) - travel;
@@ -41,14 +46,17 @@ export function guideShare(w: FastWork, h: number, travel: number): number {
   return share;
 }
 
-function guideWay(w: FastWork, h: number, s: number): number {
-  const { y, next } = w;
+function guideWay(w: FastWork, h: f64, s: f64): f64 {
+  const y = w.y;
+  const next = w.next;
   const r = 1 - s;
   return r * r * ((1 + 2 * s) * y[0]! + s * h * y[1]!) + s * s * ((1 + 2 * r) * next[0]! - r * h * next[1]!);
 }
 
-export function guideSpeed(w: FastWork, h: number, s: number): number {
-  const { y, next, k } = w;
+export function guideSpeed(w: FastWork, h: f64, s: f64): f64 {
+  const y = w.y;
+  const next = w.next;
+  const k = w.k;
   const r = 1 - s;
   const end = 6 * rowSize;
   return r * r * ((1 + 2 * s) * y[1]! + s * h * k[1]!) + s * s * ((1 + 2 * r) * next[1]! - r * h * k[end + 1]!);
@@ -61,8 +69,13 @@ export function guideSpeed(w: FastWork, h: number, s: number): number {
  * @param from when the forward fitting left [s]
  * @param to when the aft one leaves [s]
  */
-export function tipOff(w: FastWork, from: number, to: number, speedFrom: number, speedTo: number): void {
-  const { slots: c, y, place, air, aero, aeroStride: stride } = w;
+export function tipOff(w: FastWork, from: f64, to: f64, speedFrom: f64, speedTo: f64): void {
+  const c = w.slots;
+  const y = w.y;
+  const place = w.place;
+  const air = w.air;
+  const aero = w.aero;
+  const stride = w.aeroStride;
   const de = c[at.GUIDE_EAST]!;
   const dn = c[at.GUIDE_NORTH]!;
   const du = c[at.GUIDE_UP]!;
@@ -83,17 +96,17 @@ export function tipOff(w: FastWork, from: number, to: number, speedFrom: number,
     mass * ahead * ahead;
 
   const airPlace = z * c[at.INVERSE_AIR_STEP]!;
-  const airCell = Math.min(airPlace | 0, w.lastAirCell);
+  const airCell = cellOf(airPlace, w.lastAirCell);
   const airPart = airPlace - airCell;
   const density = air[2 * airCell]! + airPart * (air[2 * airCell + 2]! - air[2 * airCell]!);
   const perSound = air[2 * airCell + 1]! + airPart * (air[2 * airCell + 3]! - air[2 * airCell + 1]!);
   const windEast = windPart(w, z, 0);
   const windNorth = windPart(w, z, 1);
   const windAlong = windEast * de + windNorth * dn;
-  const airspeed = Math.hypot(speed * de - windEast, speed * dn - windNorth, speed * du);
+  const airspeed = lengthOf(speed * de - windEast, speed * dn - windNorth, speed * du);
   const perSpeed = 0.5 * density * airspeed * c[at.AREA]!;
   const machPlace = airspeed * perSound * c[at.INVERSE_MACH_STEP]!;
-  const machCell = Math.min(machPlace | 0, w.lastMachCell);
+  const machCell = cellOf(machPlace, w.lastMachCell);
   const machPart = machPlace - machCell;
   const drag = halfDragArea(w, z, machCell, machPart) * density * airspeed * airspeed;
   const jetArm = c[at.MOTOR_AFT]! - balance;
@@ -119,7 +132,7 @@ export function tipOff(w: FastWork, from: number, to: number, speedFrom: number,
       arm *
       (isPart
         ? perSpeed * (aero[node]! + machPart * (aero[node + stride]! - aero[node]!))
-        : 0.5 * density * c[at.AREA]! * c[at.CROSS_FLOW]! * Math.hypot(we, wn, wu));
+        : 0.5 * density * c[at.AREA]! * c[at.CROSS_FLOW]! * lengthOf(we, wn, wu));
     east += strength * we;
     north += strength * wn;
     up += strength * wu;
@@ -135,7 +148,7 @@ export function tipOff(w: FastWork, from: number, to: number, speedFrom: number,
   y[1] = y[1]! + ahead * rate * east;
   y[2] = y[2]! + ahead * rate * north;
   y[3] = y[3]! + ahead * rate * up;
-  const long = Math.hypot(de + lean * east, dn + lean * north, du + lean * up);
+  const long = lengthOf(de + lean * east, dn + lean * north, du + lean * up);
   const ax = (de + lean * east) / long;
   const ay = (dn + lean * north) / long;
   const az = (du + lean * up) / long;
@@ -149,10 +162,16 @@ export function tipOff(w: FastWork, from: number, to: number, speedFrom: number,
 }
 
 /** The wind eastward (0) or northward (1) at a height. */
-function windPart(w: FastWork, z: number, part: 0 | 1): number {
-  const { slots: c, wind } = w;
+function windPart(w: FastWork, z: f64, part: i32): f64 {
+  const c = w.slots;
+  const wind = w.wind;
   const place = z > 0 ? (z < c[at.WIND_TOP]! ? Math.sqrt(Math.sqrt(z)) * c[at.WIND_SCALE]! : w.lastWindCell + 1) : 0;
-  const cell = Math.min(place | 0, w.lastWindCell);
+  const cell = cellOf(place, w.lastWindCell);
   const node = 2 * cell + part;
   return wind[node]! + (place - cell) * (wind[node + 2]! - wind[node]!);
+}
+
+/** Length of a vector. */
+function lengthOf(x: f64, y: f64, z: f64): f64 {
+  return Math.sqrt(x * x + y * y + z * z);
 }

@@ -1,4 +1,5 @@
-import { lowestShear } from "../aligned.js";
+import { cellOf, type Doubles, type f64, type i32 } from "../../math/doubles.js";
+import { lowestShear } from "../bounds.js";
 import * as at from "./slots.js";
 import type { FastWork } from "./work.js";
 
@@ -10,7 +11,7 @@ import type { FastWork } from "./work.js";
  * sin(atan2(y, x)) = y/√(x² + y²). So forces and moments need three sums over the parts and no cross product:
  * F = −q A (S0 u⊥ + S1 d), I dd/dt = −q A (S1 u⊥ + S2 d) − jet d − I |d|² a.
  */
-export function pitchingRates(w: FastWork, t: number, y: Float64Array, k: Float64Array, row: number): void {
+export function pitchingRates(w: FastWork, t: f64, y: Doubles, k: Doubles, row: i32): void {
   const c = w.slots;
   const z = y[0]!;
   const vx = y[1]!;
@@ -35,7 +36,7 @@ export function pitchingRates(w: FastWork, t: number, y: Float64Array, k: Float6
 
   const air = w.air;
   const airPlace = z > 0 ? z * c[at.INVERSE_AIR_STEP]! : 0;
-  let cell = Math.min(airPlace | 0, w.lastAirCell);
+  let cell = cellOf(airPlace, w.lastAirCell);
   let part = airPlace - cell;
   cell *= 2;
   const density = air[cell]! + part * (air[cell + 2]! - air[cell]!);
@@ -44,8 +45,7 @@ export function pitchingRates(w: FastWork, t: number, y: Float64Array, k: Float6
   const wind = w.wind;
   const windPlace =
     z > 0 ? (z < c[at.WIND_TOP]! ? Math.sqrt(Math.sqrt(z)) * c[at.WIND_SCALE]! : w.lastWindCell + 1) : 0;
-  cell = windPlace | 0;
-  cell = Math.min(cell, w.lastWindCell);
+  cell = cellOf(windPlace, w.lastWindCell);
   part = windPlace - cell;
   cell *= 2;
   const ux = vx - (wind[cell]! + part * (wind[cell + 2]! - wind[cell]!));
@@ -64,15 +64,15 @@ export function pitchingRates(w: FastWork, t: number, y: Float64Array, k: Float6
   const pressureArea = 0.5 * density * speed2 * c[at.AREA]!;
 
   const machPlace = Math.sqrt(speed2) * perSound * c[at.INVERSE_MACH_STEP]!;
-  const machCell = Math.min(machPlace | 0, w.lastMachCell);
+  const machCell = cellOf(machPlace, w.lastMachCell);
   const machPart = machPlace - machCell;
   const axial = halfDragArea(w, z, machCell, machPart) * density * speed2;
   const aero = w.aero;
   const stride = w.aeroStride;
   let node = machCell * stride + 3;
-  let s0 = 0;
-  let s1 = 0;
-  let s2 = 0;
+  let s0: f64 = 0;
+  let s1: f64 = 0;
+  let s2: f64 = 0;
   for (let i = 0; i < w.partCount; i++) {
     const slope = aero[node]! + machPart * (aero[node + stride]! - aero[node]!);
     const arm = balance - (aero[node + 1]! + machPart * (aero[node + stride + 1]! - aero[node + 1]!));
@@ -111,13 +111,13 @@ export function pitchingRates(w: FastWork, t: number, y: Float64Array, k: Float6
 }
 
 /** Half the drag area [m²] at a height and a place in the Mach table. */
-export function halfDragArea(w: FastWork, z: number, machCell: number, machPart: number): number {
+export function halfDragArea(w: FastWork, z: f64, machCell: i32, machPart: f64): f64 {
   const c = w.slots;
   const table = c[at.THRUSTING]! > 0 ? w.thrusting : w.coasting;
   if (w.lastDragRow < 0)
     return c[at.HALF_DRAG_AREA]! * (table[machCell]! + machPart * (table[machCell + 1]! - table[machCell]!));
   const place = z > 0 ? z * c[at.INVERSE_DRAG_HEIGHT]! : 0;
-  const row = Math.min(place | 0, w.lastDragRow);
+  const row = cellOf(place, w.lastDragRow);
   const rowPart = place - row;
   const near = row * w.machCount + machCell;
   const far = near + w.machCount;
@@ -127,7 +127,7 @@ export function halfDragArea(w: FastWork, z: number, machCell: number, machPart:
 }
 
 /** Height and velocity of the settled or aligned body: four numbers. */
-export function alignedRates(w: FastWork, t: number, y: Float64Array, k: Float64Array, row: number): void {
+export function alignedRates(w: FastWork, t: f64, y: Doubles, k: Doubles, row: i32): void {
   const c = w.slots;
   const z = y[0]!;
   const vz = y[3]!;
@@ -138,21 +138,20 @@ export function alignedRates(w: FastWork, t: number, y: Float64Array, k: Float64
 
   const air = w.air;
   const airPlace = z > 0 ? z * c[at.INVERSE_AIR_STEP]! : 0;
-  let cell = Math.min(airPlace | 0, w.lastAirCell);
+  let cell = cellOf(airPlace, w.lastAirCell);
   let part = airPlace - cell;
   cell *= 2;
   const density = air[cell]! + part * (air[cell + 2]! - air[cell]!);
   const perSound = air[cell + 1]! + part * (air[cell + 3]! - air[cell + 1]!);
 
   const wind = w.wind;
-  let shearEast = 0;
-  let shearNorth = 0;
-  let windEast: number;
-  let windNorth: number;
+  let shearEast: f64 = 0;
+  let shearNorth: f64 = 0;
+  let windEast: f64;
+  let windNorth: f64;
   if (z < c[at.WIND_TOP]!) {
     const windPlace = z > 0 ? Math.sqrt(Math.sqrt(z)) * c[at.WIND_SCALE]! : 0;
-    cell = windPlace | 0;
-    cell = Math.min(cell, w.lastWindCell);
+    cell = cellOf(windPlace, w.lastWindCell);
     part = windPlace - cell;
     cell *= 2;
     const riseEast = wind[cell + 2]! - wind[cell]!;
@@ -179,7 +178,7 @@ export function alignedRates(w: FastWork, t: number, y: Float64Array, k: Float64
   const perSpeed = speed > 1e-9 ? 1 / speed : 0;
 
   const machPlace = speed * perSound * c[at.INVERSE_MACH_STEP]!;
-  const machCell = Math.min(machPlace | 0, w.lastMachCell);
+  const machCell = cellOf(machPlace, w.lastMachCell);
   const machPart = machPlace - machCell;
   const thrust = c[at.THRUST]! + dt * c[at.THRUST_SLOPE]!;
   const push = (thrust * perSpeed - halfDragArea(w, z, machCell, machPart) * density * speed) * perMass;
@@ -230,26 +229,26 @@ export function alignedRates(w: FastWork, t: number, y: Float64Array, k: Float64
  * flight's time is spent here, and what stays the same need not be worked out at every call: some 6 % more flights a second. Its judge is
  * `alignedRates`, in the test.
  */
-export function coastRates(w: FastWork, y: Float64Array, k: Float64Array, row: number): void {
+export function coastRates(w: FastWork, y: Doubles, k: Doubles, row: i32): void {
   const c = w.slots;
   const z = y[0]!;
   const vz = y[3]!;
   const air = w.air;
   const airPlace = z > 0 ? z * c[at.INVERSE_AIR_STEP]! : 0;
-  const airCell = Math.min(airPlace | 0, w.lastAirCell);
+  const airCell = cellOf(airPlace, w.lastAirCell);
   const airPart = airPlace - airCell;
   const airNode = 2 * airCell;
   const density = air[airNode]! + airPart * (air[airNode + 2]! - air[airNode]!);
   const perSound = air[airNode + 1]! + airPart * (air[airNode + 3]! - air[airNode + 1]!);
 
   const wind = w.wind;
-  let shearEast = 0;
-  let shearNorth = 0;
-  let windEast: number;
-  let windNorth: number;
+  let shearEast: f64 = 0;
+  let shearNorth: f64 = 0;
+  let windEast: f64;
+  let windNorth: f64;
   if (z < c[at.WIND_TOP]!) {
     const place = z > 0 ? Math.sqrt(Math.sqrt(z)) * c[at.WIND_SCALE]! : 0;
-    const cell = Math.min(place | 0, w.lastWindCell);
+    const cell = cellOf(place, w.lastWindCell);
     const part = place - cell;
     const node = 2 * cell;
     const riseEast = wind[node + 2]! - wind[node]!;
@@ -274,7 +273,7 @@ export function coastRates(w: FastWork, y: Float64Array, k: Float64Array, row: n
   const speed2 = ux * ux + uy * uy + vz * vz;
   const speed = Math.sqrt(speed2);
   const machPlace = speed * perSound * c[at.INVERSE_MACH_STEP]!;
-  const machCell = Math.min(machPlace | 0, w.lastMachCell);
+  const machCell = cellOf(machPlace, w.lastMachCell);
   const machPart = machPlace - machCell;
   const perMass = c[at.EMPTY_PER_MASS]!;
   const slowing = halfDragArea(w, z, machCell, machPart) * density * speed * perMass;
@@ -318,7 +317,7 @@ export function coastRates(w: FastWork, y: Float64Array, k: Float64Array, row: n
 }
 
 /** Way along the guide and speed. */
-export function guideRates(w: FastWork, t: number, y: Float64Array, k: Float64Array, row: number): void {
+export function guideRates(w: FastWork, t: f64, y: Doubles, k: Doubles, row: i32): void {
   const c = w.slots;
   const speed = y[1]!;
   const z = y[0]! * c[at.GUIDE_UP]!;
@@ -327,7 +326,7 @@ export function guideRates(w: FastWork, t: number, y: Float64Array, k: Float64Ar
   const mass = c[at.FRAME_MASS]! + c[at.MOTOR_LOADED]! - c[at.PROPELLANT]! * spent;
   const density = w.air[0]!;
   const machPlace = Math.abs(speed) * w.air[1]! * c[at.INVERSE_MACH_STEP]!;
-  const machCell = machPlace | 0;
+  const machCell = cellOf(machPlace, w.lastMachCell);
   const drag = halfDragArea(w, z, machCell, machPlace - machCell) * density * speed * Math.abs(speed);
   k[row] = speed;
   k[row + 1] = (c[at.THRUST]! + dt * c[at.THRUST_SLOPE]! - drag) / mass - c[at.GRAVITY0]! * c[at.GUIDE_UP]!;

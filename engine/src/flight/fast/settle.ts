@@ -1,5 +1,5 @@
-import { lowestShear } from "../aligned.js";
-import { settledSwing } from "../hand-over.js";
+import { cellOf, type f64 } from "../../math/doubles.js";
+import { lowestShear, settledSwing } from "../bounds.js";
 import * as at from "./slots.js";
 import type { FastWork } from "./work.js";
 
@@ -10,8 +10,13 @@ import type { FastWork } from "./work.js";
  *
  * @returns whether it has handed over
  */
-export function handOver(w: FastWork, t: number): boolean {
-  const { slots: c, y, air, wind, aero, aeroStride: stride } = w;
+export function handOver(w: FastWork, t: f64): boolean {
+  const c = w.slots;
+  const y = w.y;
+  const air = w.air;
+  const wind = w.wind;
+  const aero = w.aero;
+  const stride = w.aeroStride;
   const z = y[0]!;
   const vz = y[3]!;
   const dt = t - c[at.STRETCH_FROM]!;
@@ -24,13 +29,13 @@ export function handOver(w: FastWork, t: number): boolean {
   const inertia =
     c[at.FRAME_INERTIA]! + motorMass * c[at.MOTOR_GYRATION]! + ((frameMass * motorMass) / mass) * apart * apart;
 
-  const airCell = Math.min(Math.max(z, 0) * c[at.INVERSE_AIR_STEP]!, w.lastAirCell) | 0;
+  const airCell = cellOf(Math.max(z, 0) * c[at.INVERSE_AIR_STEP]!, w.lastAirCell);
   const density = air[2 * airCell]!;
   let cell = w.lastWindCell;
-  let part = 1;
+  let part: f64 = 1;
   if (z > 0 && z < c[at.WIND_TOP]!) {
     const place = Math.sqrt(Math.sqrt(z)) * c[at.WIND_SCALE]!;
-    cell = Math.min(place | 0, cell);
+    cell = cellOf(place, cell);
     part = place - cell;
   }
   cell *= 2;
@@ -41,7 +46,7 @@ export function handOver(w: FastWork, t: number): boolean {
   const speed2 = ux * ux + uy * uy + vz * vz;
   const speed = Math.sqrt(speed2);
 
-  const node = (Math.min(speed * air[2 * airCell + 1]! * c[at.INVERSE_MACH_STEP]!, w.lastMachCell) | 0) * stride;
+  const node = cellOf(speed * air[2 * airCell + 1]! * c[at.INVERSE_MACH_STEP]!, w.lastMachCell) * stride;
   const slope = aero[node]!;
   const moment = aero[node + 1]! - slope * balance;
   const pressureArea = 0.5 * density * speed2 * c[at.AREA]!;
@@ -57,7 +62,7 @@ export function handOver(w: FastWork, t: number): boolean {
   c[at.SWING_FREQUENCY2] = frequency2;
 
   const aloft = z > lowestShear && z < c[at.WIND_TOP]!;
-  const perHeight = aloft ? (cell / 2 + part) / (4 * z) : 0;
+  const perHeight = aloft ? (0.5 * cell + part) / (4 * z) : 0;
   const gx = -vz * (aloft ? riseEast * perHeight : z <= lowestShear ? c[at.LOW_SHEAR_EAST]! : 0);
   const gy = -vz * (aloft ? riseNorth * perHeight : z <= lowestShear ? c[at.LOW_SHEAR_NORTH]! : 0);
   const gz = -(c[at.GRAVITY0]! + z * c[at.GRAVITY1]!);

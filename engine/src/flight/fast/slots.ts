@@ -58,4 +58,8 @@ export const SWING_FREQUENCY2 = 37;
 export const PIVOT_WAY = 38;
 export const PIVOT_AT = 39;
 
-export const slotCount = 40;
+/** Of the whole motor at the plan's: its impulse, and the end of its burn. */
+export const TOTAL_IMPULSE = 40;
+export const BURN_END = 41;
+
+export const slotCount = 42;

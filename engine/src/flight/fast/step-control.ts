@@ -1,3 +1,4 @@
+import type { f64 } from "../../math/doubles.js";
 import * as at from "./slots.js";
 import { COASTING, type FastPhase, GUIDE, PITCHING } from "./step.js";
 import type { FastWork } from "./work.js";
@@ -20,18 +21,20 @@ const knotReach = 2;
 const shortOfKnot = 0.96;
 
 /** Time to the next kink of the wind's profile on the way [s], gravity and drag as they are now; Infinity where there is none. */
-function timeToKnot(w: FastWork): number {
-  const { y, k, windKnots } = w;
+function timeToKnot(w: FastWork): f64 {
+  const y = w.y;
+  const k = w.k;
+  const knots = w.windKnots;
+  const count = w.windKnotCount;
   const z = y[0]!;
   const climb = y[3]!;
   const bend = k[3]!;
-  for (let i = 0; i < windKnots.length; i++) {
-    const way = windKnots[climb > 0 ? i : windKnots.length - 1 - i]! - z;
+  for (let i = 0; i < count; i++) {
+    const way = knots[climb > 0 ? i : count - 1 - i]! - z;
     if (climb > 0 ? way < knotReach : way > -knotReach) continue;
     const reach = climb * climb + 2 * bend * way;
-    return reach > 0
-      ? (shortOfKnot * 2 * way) / (climb + Math.sign(climb) * Math.sqrt(reach))
-      : Number.POSITIVE_INFINITY;
+    if (!(reach > 0)) return Number.POSITIVE_INFINITY;
+    return (shortOfKnot * 2 * way) / (climb + Math.sign(climb) * Math.sqrt(reach));
   }
   return Number.POSITIVE_INFINITY;
 }
@@ -46,8 +49,10 @@ const bentStep = 0.05;
  *
  * @returns [s]; Infinity where only the error rules
  */
-export function longestStep(w: FastWork, phase: FastPhase): number {
-  const { slots: c, y, k, air } = w;
+export function longestStep(w: FastWork, phase: FastPhase): f64 {
+  const c = w.slots;
+  const y = w.y;
+  const k = w.k;
   if (phase === GUIDE) return Number.POSITIVE_INFINITY;
   let longest = Number.POSITIVE_INFINITY;
   if (phase === PITCHING) {
@@ -60,7 +65,7 @@ export function longestStep(w: FastWork, phase: FastPhase): number {
   // the path's own speed, wind left out, and the sound's at the pad: only a pace is wanted
   const speed = Math.sqrt(y[1]! * y[1]! + y[2]! * y[2]! + climb * climb);
   if (phase === COASTING) longest = Math.min(longest, (turnShare * (speed + 2)) / c[at.GRAVITY0]!);
-  const perSound = air[1]!;
+  const perSound = w.air[1]!;
   if (speed * perSound > bentFrom) longest = Math.min(longest, bentStep / (perSound * (Math.abs(k[3]!) + 1)));
   return longest;
 }
@@ -70,12 +75,12 @@ export function longestStep(w: FastWork, phase: FastPhase): number {
  *
  * The wind's profile has an endless slope at the ground, on which the last steps of the fall would be broken to pieces.
  */
-export function allowedError(w: FastWork): number {
+export function allowedError(w: FastWork): f64 {
   return w.next[0]! < landingHeight ? landingSlack : 1;
 }
 
 /** Factor from a step to the next, or to its next try. */
-export function stepFactor(error: number): number {
+export function stepFactor(error: f64): f64 {
   if (!(error < 1e300)) return 0.2;
   if (error < 1e-4) return 4;
   return Math.min(4, Math.max(0.2, 0.87 / Math.sqrt(Math.sqrt(error))));

@@ -1,15 +1,7 @@
 import { pivotAtOf, pivotWayOf } from "../departure.js";
+import { mostRecords, recordSize, rowSize } from "./sizes.js";
 import * as at from "./slots.js";
 import type { FastTables } from "./tables.js";
-
-/** Numbers a row in `k`: the largest state. */
-export const rowSize = 10;
-
-/** Numbers a recorded step: start, length, place, then five coefficients each for height and the three velocities. */
-export const recordSize = 24;
-
-/** Most steps kept after burnout; a flight that needs more is given up as unfinished. */
-export const mostRecords = 1024;
 
 /** The same of a rigid flight, which swings and meets gusts all the way up: some 20 km of it. */
 const mostRigidRecords = 8192;
@@ -37,11 +29,19 @@ export class FastWork {
   /** −1: drag does not depend on height. */
   readonly lastDragRow: number;
   readonly windKnots: Float64Array;
+  readonly windKnotCount: number;
   readonly aero: Float64Array;
   readonly aeroStride: number;
   readonly partCount: number;
   /** The settled model after a hand-over; false flies the plain aligned one. */
   readonly settled: boolean;
+  /** A free body pitches; false: it points along the airflow. */
+  readonly pitches: boolean;
+  /** It is handed over to the settled model as soon as its swing allows. */
+  readonly handsOver: boolean;
+  /** Stretches of the thrust curve, `stretchSize` numbers each. */
+  readonly stretches: Float64Array;
+  readonly stretchCount: number;
   readonly y: Float64Array;
   readonly stage: Float64Array;
   readonly next: Float64Array;
@@ -75,6 +75,8 @@ export class FastWork {
     const { model: turning, rigid } = model.options;
     slots[at.PIVOT_WAY] = turning === "pitching" && rigid.pivot ? pivotWayOf(rocket) : 0;
     slots[at.PIVOT_AT] = pivotAtOf(rocket);
+    slots[at.TOTAL_IMPULSE] = model.totalImpulse;
+    slots[at.BURN_END] = model.burn.end;
     this.tables = tables;
     this.slots = slots;
     this.air = new Float64Array(2 * air.count);
@@ -87,15 +89,29 @@ export class FastWork {
     this.lastMachCell = drag.machCount - 2;
     this.lastDragRow = drag.heightCount - 2;
     this.windKnots = tables.windKnots;
+    this.windKnotCount = tables.windKnots.length;
     this.aero = tables.aero;
     this.aeroStride = tables.aeroStride;
     this.partCount = tables.partCount;
-    this.settled = model.options.model === "pitching";
+    this.settled = turning === "pitching";
+    this.pitches = turning === "pitching";
+    this.handsOver = model.options.handOver;
+    this.stretches = Float64Array.from(
+      model.stretches.flatMap(({ from, to, thrust, slope, impulse, thrusting }) => [
+        from,
+        to,
+        thrust,
+        slope,
+        impulse,
+        thrusting ? 1 : 0,
+      ]),
+    );
+    this.stretchCount = model.stretches.length;
     this.y = new Float64Array(rowSize);
     this.stage = new Float64Array(rowSize);
     this.next = new Float64Array(rowSize);
     this.k = new Float64Array(7 * rowSize);
     this.place = new Float64Array(2);
-    this.records = new Float64Array(recordSize * (model.options.model === "rigid" ? mostRigidRecords : mostRecords));
+    this.records = new Float64Array(recordSize * (turning === "rigid" ? mostRigidRecords : mostRecords));
   }
 }
