@@ -89,6 +89,8 @@ function crosses({ direction }: EventSpec, before: number, after: number): boole
 
 const mostSteps = 200_000;
 
+const stepsInBlock = 64;
+
 /**
  * Integrates dy/dt = f(t, y) with an embedded Runge-Kutta pair of order 5(4), step control and dense output.
  *
@@ -151,8 +153,20 @@ export function integrate(
     return Math.sqrt(squares / n);
   };
 
+  let block = new Float64Array();
+  let taken = 0;
+  /** Coefficients of many steps share their memory: a block of its own for each takes longer than the step. */
+  const coefficientsOfOne = (): Float64Array => {
+    if (taken === block.length) {
+      block = new Float64Array(stepsInBlock * 5 * n);
+      taken = 0;
+    }
+    taken += 5 * n;
+    return block.subarray(taken - 5 * n, taken);
+  };
+
   const denseStep = (h: number): DenseStep => {
-    const coefficients = new Float64Array(5 * n);
+    const coefficients = coefficientsOfOne();
     for (let c = 0; c < n; c++) {
       const difference = next[c]! - y[c]!;
       const bend = h * k0[c]! - difference;
