@@ -8,7 +8,12 @@ import asc from "assemblyscript/asc";
 const engine = join(dirname(dirname(fileURLToPath(import.meta.url))), "engine");
 
 /** Modules of the engine that are another one in the kernel: memory is not rows of JavaScript there. */
-const standIns = { "src/math/doubles.ts": "kernel/doubles.ts", "src/flight/fast/work.ts": "kernel/work.ts" };
+const standIns = {
+  "src/math/doubles.ts": "kernel/doubles.ts",
+  "src/flight/fast/work.ts": "kernel/work.ts",
+  "src/spread/judge-work.ts": "kernel/judge-work.ts",
+  "src/spread/scatter.ts": "kernel/scatter.ts",
+};
 
 /** Text of a module, in the words of the kernel's compiler: types are imported as anything else is, its own kinds of numbers not at all. */
 function inItsWords(text) {
@@ -19,7 +24,9 @@ function inItsWords(text) {
       return kept.length === 0 ? "" : `import { ${kept.join(", ")} } from ${from}`;
     })
     .replaceAll("]!", "]")
-    .replaceAll("Number.POSITIVE_INFINITY", "Infinity");
+    .replaceAll("Number.POSITIVE_INFINITY", "Infinity")
+    .replaceAll("Number.NEGATIVE_INFINITY", "-Infinity")
+    .replaceAll("Number.NaN", "NaN");
 }
 
 function readModule(name) {
@@ -62,6 +69,6 @@ export function kernelModule(bytes) {
 
 if (argv[1] === fileURLToPath(import.meta.url)) {
   const bytes = await compiledKernel();
-  writeFileSync(join(engine, "src/flight/fast/kernel-code.ts"), kernelModule(bytes));
+  writeFileSync(join(engine, "src/spread/kernel-code.ts"), kernelModule(bytes));
   console.log(`${bytes.length} bytes written`);
 }

@@ -8,7 +8,7 @@ import {
   type EnsembleSpec,
   flightSize,
 } from "../src/spread/ensemble.js";
-import { sampleSize } from "../src/spread/opening-spec.js";
+import { sampleSize } from "../src/spread/outcomes.js";
 
 /** Draws from 0 on, each flown by `fly` at its tight tolerance from the exact formulas. */
 export function tightFlights(spec: EnsembleSpec, draws: number): FlightResult[] {

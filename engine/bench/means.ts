@@ -1,5 +1,5 @@
 import { type EnsembleChunk, flightSize } from "../src/spread/ensemble.js";
-import { judgedSize, sampleSize } from "../src/spread/opening-spec.js";
+import { judgedSize, sampleSize } from "../src/spread/outcomes.js";
 
 /** Means over the draws of all that an ensemble came to, column by column. */
 export interface Means {

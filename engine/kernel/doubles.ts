@@ -20,3 +20,9 @@ export class Doubles {
 export function cellOf(place: f64, last: i32): i32 {
   return i32(Math.min(place, last));
 }
+
+/** A whole number that stands in a row. */
+@inline
+export function whole(value: f64): i32 {
+  return i32(value);
+}

@@ -1,12 +1,26 @@
 import { fastFlight } from "../src/flight/fast/fast-flight.js";
 import { FastOutcome } from "../src/flight/fast/outcome.js";
+import { FastWork, row } from "../src/flight/fast/work.js";
 import { Doubles } from "../src/math/doubles.js";
-import { FastWork } from "../src/flight/fast/work.js";
+import { judgeFlight } from "../src/spread/judge.js";
+import { JudgeWork } from "../src/spread/judge-work.js";
+import { judgedSize, sampleSize } from "../src/spread/outcomes.js";
+import { Block } from "./block.js";
 
 const out = new FastOutcome();
 const w = new FastWork();
+const j = new JudgeWork();
 
-export function lay(
+/** What one flight came to, as the engine reads it. */
+const told = row(10);
+let judged = row(0);
+let samples = row(0);
+
+const tables = new Block();
+const openings = new Block();
+
+/** Makes room for the tables of another plan. */
+export function layTables(
   air: i32,
   wind: i32,
   coasting: i32,
@@ -15,10 +29,17 @@ export function lay(
   aero: i32,
   stretches: i32,
 ): void {
-  w.lay(air, wind, coasting, thrusting, windKnots, aero, stretches);
+  tables.begin(air + wind + coasting + thrusting + windKnots + aero + stretches);
+  w.air = tables.take(air);
+  w.wind = tables.take(wind);
+  w.coasting = tables.take(coasting);
+  w.thrusting = tables.take(thrusting);
+  w.windKnots = tables.take(windKnots);
+  w.aero = tables.take(aero);
+  w.stretches = tables.take(stretches);
 }
 
-export function count(
+export function countTables(
   machCount: i32,
   lastAirCell: i32,
   lastWindCell: i32,
@@ -40,21 +61,73 @@ export function count(
   w.stretchCount = stretchCount;
 }
 
-export function turn(settled: boolean, pitches: boolean, handsOver: boolean): void {
+export function turnBy(settled: boolean, pitches: boolean, handsOver: boolean): void {
   w.settled = settled;
   w.pitches = pitches;
   w.handsOver = handsOver;
 }
 
+/** Makes room for other settings. */
+export function layOpenings(settingCount: i32, sampleCount: i32): void {
+  const judgedCount = settingCount * judgedSize;
+  const sampledCount = settingCount * sampleCount * sampleSize;
+  openings.begin(2 * settingCount + judgedCount + sampledCount);
+  j.settingCount = settingCount;
+  j.samples = sampleCount;
+  j.delays = openings.take(settingCount);
+  j.deviations = openings.take(settingCount);
+  judged = openings.take(judgedCount);
+  samples = openings.take(sampledCount);
+}
+
+export function judgeBy(
+  fromBurnout: boolean,
+  lineStretch: f64,
+  speedLimit: f64,
+  strengthSpeed: f64,
+  floor: f64,
+  fillDistance: f64,
+  hasElectronics: boolean,
+  electronicsDelay: f64,
+): void {
+  j.fromBurnout = fromBurnout;
+  j.lineStretch = lineStretch;
+  j.speedLimit = speedLimit;
+  j.strengthSpeed = strengthSpeed;
+  j.floor = floor;
+  j.fillDistance = fillDistance;
+  j.hasElectronics = hasElectronics;
+  j.electronicsDelay = electronicsDelay;
+}
+
+/** Flies one draw; returns whether it flew. */
 export function fly(impulse: f64, time: f64, tolerance: f64): boolean {
   fastFlight(w, impulse, time, tolerance, out);
+  told[0] = out.liftOff;
+  told[1] = out.burnout;
+  told[2] = out.guideExitSpeed;
+  told[3] = out.apogeeTime;
+  told[4] = out.apogeeHeight;
+  told[5] = out.landingTime;
+  told[6] = out.landingEast;
+  told[7] = out.landingNorth;
+  told[8] = out.recordCount;
+  told[9] = out.calls;
   return out.flew;
 }
 
-function addressOf(row: Doubles): usize {
-  return changetype<usize>(row);
+/** Judges the flight that was flown last. */
+export function judge(nominalBurnout: f64, strata: f64): void {
+  judgeFlight(j, w, out, nominalBurnout, strata, judged, 0, samples, 0);
 }
 
+function addressOf(doubles: Doubles): usize {
+  return changetype<usize>(doubles);
+}
+
+export function toldAt(): usize {
+  return addressOf(told);
+}
 export function slotsAt(): usize {
   return addressOf(w.slots);
 }
@@ -82,34 +155,15 @@ export function aeroAt(): usize {
 export function stretchesAt(): usize {
   return addressOf(w.stretches);
 }
-
-export function liftOff(): f64 {
-  return out.liftOff;
+export function delaysAt(): usize {
+  return addressOf(j.delays);
 }
-export function burnout(): f64 {
-  return out.burnout;
+export function deviationsAt(): usize {
+  return addressOf(j.deviations);
 }
-export function guideExitSpeed(): f64 {
-  return out.guideExitSpeed;
+export function judgedAt(): usize {
+  return addressOf(judged);
 }
-export function apogeeTime(): f64 {
-  return out.apogeeTime;
-}
-export function apogeeHeight(): f64 {
-  return out.apogeeHeight;
-}
-export function landingTime(): f64 {
-  return out.landingTime;
-}
-export function landingEast(): f64 {
-  return out.landingEast;
-}
-export function landingNorth(): f64 {
-  return out.landingNorth;
-}
-export function recordCount(): i32 {
-  return out.recordCount;
-}
-export function calls(): i32 {
-  return out.calls;
+export function samplesAt(): usize {
+  return addressOf(samples);
 }

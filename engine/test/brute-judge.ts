@@ -3,15 +3,8 @@ import { recorded } from "../src/flight/fast/records.js";
 import { recordSize } from "../src/flight/fast/sizes.js";
 import type { FastWork } from "../src/flight/fast/work.js";
 import { airspeed2, recordAt } from "../src/spread/crossings.js";
-import {
-  CLEAN,
-  EARLY_FAST,
-  GROUNDED,
-  LATE_FAST,
-  LEAN_FAST,
-  LOW,
-  type OpeningSpec,
-} from "../src/spread/opening-spec.js";
+import type { OpeningSpec } from "../src/spread/opening-spec.js";
+import { CLEAN, EARLY_FAST, GROUNDED, LATE_FAST, LEAN_FAST, LOW } from "../src/spread/outcomes.js";
 
 /** Outcome of one opening of one flight, judged by looking at it: no edges, no integrals. */
 export interface Opened {

@@ -1,6 +1,6 @@
 import { drawNormals, drawSize, flightInputsDrawn } from "../spread/draws.js";
 import { APOGEE_TIME, COAST, type EnsembleChunk, FLEW, flightSize } from "../spread/ensemble.js";
-import { judgedSize } from "../spread/opening-spec.js";
+import { judgedSize } from "../spread/outcomes.js";
 import { mostRows, type Shares, varianceShares } from "../spread/sensitivity.js";
 import type { Spread } from "../spread/spread.js";
 import type { Driver, DriverName, Share } from "./decision.js";

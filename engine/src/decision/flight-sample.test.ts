@@ -23,7 +23,7 @@ import {
   prepareEnsemble,
 } from "../spread/ensemble.js";
 import { drawTolerance } from "../spread/fly-draw.js";
-import { GROUNDED, HOLDS, judgedSize, sampleSize } from "../spread/opening-spec.js";
+import { GROUNDED, HOLDS, judgedSize, sampleSize } from "../spread/outcomes.js";
 import {
   descentPoints,
   type FlightSampleSpec,

@@ -1,6 +1,6 @@
 import { scrambleCount, scrambleOf } from "../spread/draws.js";
 import type { EnsembleChunk } from "../spread/ensemble.js";
-import { FIRES_FIRST, HOLDS, judgedSize, sampleSize } from "../spread/opening-spec.js";
+import { FIRES_FIRST, HOLDS, judgedSize, sampleSize } from "../spread/outcomes.js";
 import type { Odds, Setting } from "./decision.js";
 import { quantilesOf } from "./quantiles.js";
 

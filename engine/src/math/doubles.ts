@@ -12,3 +12,8 @@ export type Doubles = Float64Array;
 export function cellOf(place: f64, last: i32): i32 {
   return Math.min(place, last) | 0;
 }
+
+/** A whole number that stands in a row. */
+export function whole(value: f64): i32 {
+  return value | 0;
+}

@@ -3,14 +3,18 @@ import { recorded } from "../flight/fast/records.js";
 import { recordSize } from "../flight/fast/sizes.js";
 import * as at from "../flight/fast/slots.js";
 import type { FastWork } from "../flight/fast/work.js";
+import { cellOf, type Doubles, type f64, type i32, whole } from "../math/doubles.js";
+import { mostCrossings } from "./judge-sizes.js";
+import type { SpeedNodes } from "./judge-work.js";
 
 /** Squared airspeed at a share of a recorded step. */
-export function airspeed2(w: FastWork, offset: number, share: number): number {
-  const { records, wind, slots: c } = w;
+export function airspeed2(w: FastWork, offset: i32, share: f64): f64 {
+  const records = w.records;
+  const wind = w.wind;
+  const c = w.slots;
   const z = recorded(records, offset, 0, share);
   const place = z > 0 ? (z < c[at.WIND_TOP]! ? Math.sqrt(Math.sqrt(z)) * c[at.WIND_SCALE]! : w.lastWindCell + 1) : 0;
-  let cell = place | 0;
-  if (cell > w.lastWindCell) cell = w.lastWindCell;
+  let cell = cellOf(place, w.lastWindCell);
   const part = place - cell;
   cell *= 2;
   const ux = recorded(records, offset, 1, share) - wind[cell]! - part * (wind[cell + 2]! - wind[cell]!);
@@ -20,7 +24,7 @@ export function airspeed2(w: FastWork, offset: number, share: number): number {
 }
 
 /** Record that holds a time; the nearest end beyond them. */
-export function recordAt(records: Float64Array, count: number, time: number): number {
+export function recordAt(records: Doubles, count: i32, time: f64): i32 {
   let low = 0;
   let high = count - 1;
   while (low < high) {
@@ -31,64 +35,57 @@ export function recordAt(records: Float64Array, count: number, time: number): nu
   return low;
 }
 
-/** Points at which the airspeed is looked at: both ends of every record, and its least value near the top. */
-export class SpeedNodes {
-  count = 0;
-  readonly times: Float64Array;
-  readonly squares: Float64Array;
-  /** Record in which the stretch from this node to the next lies. */
-  readonly records: Int32Array;
+const samplesNearTop: f64 = 6;
 
-  constructor(most: number) {
-    this.times = new Float64Array(most);
-    this.squares = new Float64Array(most);
-    this.records = new Int32Array(most);
-  }
+/** Notes one node; returns the slowest so far. */
+function addNode(nodes: SpeedNodes, least: i32, time: f64, square: f64, record: i32): i32 {
+  const n = nodes.count;
+  nodes.times[n] = time;
+  nodes.squares[n] = square;
+  nodes.records[n] = record;
+  nodes.count = n + 1;
+  return least < 0 || square < nodes.squares[least]! ? n : least;
 }
-
-const samplesNearTop = 6;
 
 /** Walks the records once and notes the airspeed at every node. */
 export function noteNodes(w: FastWork, flight: FastOutcome, nodes: SpeedNodes): void {
-  const { records } = w;
-  let n = 0;
+  const records = w.records;
+  nodes.count = 0;
   let least = -1;
-  const add = (time: number, square: number, record: number): void => {
-    nodes.times[n] = time;
-    nodes.squares[n] = square;
-    nodes.records[n] = record;
-    if (least < 0 || square < nodes.squares[least]!) least = n;
-    n += 1;
-  };
   for (let r = 0; r < flight.recordCount; r++) {
     const offset = r * recordSize;
     const from = records[offset]!;
     const span = records[offset + 1]!;
-    add(from, airspeed2(w, offset, 0), r);
+    least = addNode(nodes, least, from, airspeed2(w, offset, 0), r);
     const end = from + span;
     if (from > flight.apogeeTime + 3 || end < flight.apogeeTime - 3) continue;
-    for (let i = 1; i < samplesNearTop; i++)
-      add(from + (i / samplesNearTop) * span, airspeed2(w, offset, i / samplesNearTop), r);
+    for (let i = 1; i < samplesNearTop; i++) {
+      const share = i / samplesNearTop;
+      least = addNode(nodes, least, from + share * span, airspeed2(w, offset, share), r);
+    }
   }
   const last = (flight.recordCount - 1) * recordSize;
   const lastShare = (flight.landingTime - records[last]!) / records[last + 1]!;
-  while (n > 0 && nodes.times[n - 1]! >= flight.landingTime) n -= 1;
-  if (least >= n) least = n - 1;
-  add(flight.landingTime, airspeed2(w, last, lastShare), flight.recordCount - 1);
-  nodes.count = n;
+  while (nodes.count > 0 && nodes.times[nodes.count - 1]! >= flight.landingTime) nodes.count -= 1;
+  if (least >= nodes.count) least = nodes.count - 1;
+  least = addNode(nodes, least, flight.landingTime, airspeed2(w, last, lastShare), flight.recordCount - 1);
   refineLeast(w, nodes, least);
 }
 
 /** Moves the least node to the vertex of the parabola through it and its neighbours, where all three lie in one record. */
-function refineLeast(w: FastWork, nodes: SpeedNodes, least: number): void {
-  const { times, squares, records } = nodes;
+function refineLeast(w: FastWork, nodes: SpeedNodes, least: i32): void {
+  const times = nodes.times;
+  const squares = nodes.squares;
+  const records = nodes.records;
   if (least <= 0 || least >= nodes.count - 1 || records[least - 1]! !== records[least]!) return;
-  const [t0, t1, t2] = [times[least - 1]!, times[least]!, times[least + 1]!];
+  const t0 = times[least - 1]!;
+  const t1 = times[least]!;
+  const t2 = times[least + 1]!;
   const left = (squares[least]! - squares[least - 1]!) / (t1 - t0);
   const right = (squares[least + 1]! - squares[least]!) / (t2 - t1);
   const vertex = 0.5 * (t0 + t1) - (left * (t2 - t0)) / (2 * (right - left));
   if (!(vertex > t0 && vertex < t2)) return;
-  const offset = records[least]! * recordSize;
+  const offset = whole(records[least]!) * recordSize;
   const square = airspeed2(w, offset, (vertex - w.records[offset]!) / w.records[offset + 1]!);
   if (square >= squares[least]!) return;
   times[least] = vertex;
@@ -99,16 +96,16 @@ function refineLeast(w: FastWork, nodes: SpeedNodes, least: number): void {
  * Times at which the airspeed passes a level, in order.
  *
  * @param level airspeed [m/s]
- * @param out filled from the start
+ * @param out filled from the start, `mostCrossings` at most
  * @returns how many
  */
-export function speedCrossings(w: FastWork, nodes: SpeedNodes, level: number, out: Float64Array): number {
+export function speedCrossings(w: FastWork, nodes: SpeedNodes, level: f64, out: Doubles): i32 {
   const square = level * level;
   let count = 0;
-  for (let i = 0; i + 1 < nodes.count && count < out.length; i++) {
+  for (let i = 0; i + 1 < nodes.count && count < mostCrossings; i++) {
     const below = nodes.squares[i]! < square;
     if (below === nodes.squares[i + 1]! < square) continue;
-    const offset = nodes.records[i]! * recordSize;
+    const offset = whole(nodes.records[i]!) * recordSize;
     const from = w.records[offset]!;
     const span = w.records[offset + 1]!;
     let low = (nodes.times[i]! - from) / span;

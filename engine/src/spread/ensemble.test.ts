@@ -13,7 +13,7 @@ import { normalQuantile } from "../math/normal.js";
 import { drawnValues } from "./drawn-values.js";
 import { flightInputsDrawn } from "./draws.js";
 import { type EnsembleSpec, joinChunks, prepareEnsemble } from "./ensemble.js";
-import { HOLDS } from "./opening-spec.js";
+import { HOLDS } from "./outcomes.js";
 
 const delays = [6, 8, 10, 12, 14];
 

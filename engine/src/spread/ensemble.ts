@@ -6,11 +6,14 @@ import { FastWork } from "../flight/fast/work.js";
 import type { FlightInputs } from "../flight/inputs.js";
 import { prepareFlight } from "../flight/model.js";
 import type { ResolvedFlightOptions } from "../flight/options.js";
+import { compiledJudgement } from "./compiled.js";
 import { drawnValues } from "./drawn-values.js";
 import { drawNormals, drawSize } from "./draws.js";
 import { flyDraw } from "./fly-draw.js";
-import { apogeeAirspeed, JudgeWork, judgeFlight } from "./judge.js";
-import { judgedSize, type OpeningSpec, sampleSize } from "./opening-spec.js";
+import { apogeeAirspeed } from "./judge.js";
+import { JudgeWork } from "./judge-work.js";
+import type { OpeningSpec } from "./opening-spec.js";
+import { judgedSize, sampleSize } from "./outcomes.js";
 import type { Spread } from "./spread.js";
 
 /** Everything an ensemble depends on: plain data, so that it can be sent to a worker. */
@@ -116,7 +119,7 @@ export function prepareEnsemble(spec: EnsembleSpec): (from: number, to: number) 
       }
       setDraw(work, values);
       flyDraw(spec, work, values, from + i, flight);
-      judgeFlight(
+      compiledJudgement(
         judge,
         work,
         flight,

@@ -19,7 +19,7 @@ import {
   prepareEnsemble,
 } from "./ensemble.js";
 import { rigidDrawTolerance, turbulenceSeed } from "./fly-draw.js";
-import { sampleSize } from "./opening-spec.js";
+import { sampleSize } from "./outcomes.js";
 
 const seed = 4;
 const rigid: EnsembleSpec = {

@@ -1,4 +1,3 @@
-import { compiledFlight } from "../flight/fast/compiled.js";
 import type { DrawnValues } from "../flight/fast/draw.js";
 import type { FastOutcome } from "../flight/fast/outcome.js";
 import { recordSize } from "../flight/fast/sizes.js";
@@ -8,6 +7,7 @@ import type { FlightInputs } from "../flight/inputs.js";
 import type { ResolvedFlightOptions } from "../flight/options.js";
 import type { FlightResult } from "../flight/result.js";
 import { mixSeed } from "../math/mix-seed.js";
+import { compiledFlight } from "./compiled.js";
 import { inputsOfDraw } from "./drawn-inputs.js";
 import { varies } from "./drawn-values.js";
 import type { Spread } from "./spread.js";

@@ -13,19 +13,10 @@ import { normalCdf, normalQuantile } from "../math/normal.js";
 import { studentQuantile } from "../math/student.js";
 import { drawnValues } from "./drawn-values.js";
 import { drawNormals, drawSize } from "./draws.js";
-import { JudgeWork, judgeFlight } from "./judge.js";
-import {
-  CLEAN,
-  EARLY_FAST,
-  FIRES_FIRST,
-  GROUNDED,
-  HOLDS,
-  judgedSize,
-  LATE_FAST,
-  LEAN_FAST,
-  LOW,
-  type OpeningSpec,
-} from "./opening-spec.js";
+import { judgeFlight } from "./judge.js";
+import { JudgeWork } from "./judge-work.js";
+import type { OpeningSpec } from "./opening-spec.js";
+import { CLEAN, EARLY_FAST, FIRES_FIRST, GROUNDED, HOLDS, judgedSize, LATE_FAST, LEAN_FAST, LOW } from "./outcomes.js";
 
 const delays = [0, 4, 6, 8, 10, 12, 13, 14, 16, 20, 40];
 

@@ -1,4 +1,3 @@
-import { compiledFlight } from "../../flight/fast/compiled.js";
 import { DrawnValues, setDraw } from "../../flight/fast/draw.js";
 import { FastOutcome } from "../../flight/fast/outcome.js";
 import { fastTables } from "../../flight/fast/tables.js";
@@ -7,6 +6,7 @@ import { fly as flyOnce } from "../../flight/fly.js";
 import type { FlightInputs } from "../../flight/inputs.js";
 import { prepareFlight } from "../../flight/model.js";
 import type { TurningModel } from "../../flight/options.js";
+import { compiledFlight } from "../../spread/compiled.js";
 import { heightsAt } from "../../spread/flight-records.js";
 
 /** Steps much tighter than a draw's: differences between flights are what counts. */

@@ -1,0 +1,78 @@
+import { mostRecords } from "../flight/fast/sizes.js";
+import { normalCdf, normalQuantile } from "../math/normal.js";
+import { studentTable } from "../math/student-table.js";
+import { mostCrossings, mostEdges, nodesBesideRecords } from "./judge-sizes.js";
+import type { OpeningSpec } from "./opening-spec.js";
+
+/** Points at which the airspeed is looked at: both ends of every record, and its least value near the top. */
+export class SpeedNodes {
+  count = 0;
+  readonly times: Float64Array;
+  readonly squares: Float64Array;
+  /** Record in which the stretch from this node to the next lies. */
+  readonly records: Float64Array;
+
+  constructor(most: number) {
+    this.times = new Float64Array(most);
+    this.squares = new Float64Array(most);
+    this.records = new Float64Array(most);
+  }
+}
+
+/** What openings are judged by, and memory for it, made once a worker. A class for the same reason as `FastWork`. */
+export class JudgeWork {
+  readonly settingCount: number;
+  /** Mean delay at each setting, and its standard deviation [s]. */
+  readonly delays: Float64Array;
+  readonly deviations: Float64Array;
+  /** The delay counts from burnout; false: from ignition. */
+  readonly fromBurnout: boolean;
+  readonly lineStretch: number;
+  readonly speedLimit: number;
+  readonly strengthSpeed: number;
+  readonly floor: number;
+  readonly fillDistance: number;
+  readonly hasElectronics: boolean;
+  readonly electronicsDelay: number;
+  readonly samples: number;
+
+  readonly nodes: SpeedNodes;
+  readonly limitCrossings = new Float64Array(mostCrossings);
+  readonly strengthCrossings = new Float64Array(mostCrossings);
+  readonly edges = new Float64Array(mostEdges);
+  /** Class of each stretch between edges, and whether it holds. */
+  readonly classes = new Float64Array(mostEdges + 1);
+  readonly holding = new Float64Array(mostEdges + 1);
+  edgeCount = 0;
+  /** Of the delay's scatter, in its standard deviations. */
+  readonly cdf: (z: number) => number;
+  readonly quantile: (p: number) => number;
+
+  /** @param records most steps of a flight that is judged: those that its work holds */
+  constructor(spec: OpeningSpec, records = mostRecords) {
+    this.settingCount = spec.settings.length;
+    this.delays = Float64Array.from(spec.settings, ({ delay }) => delay);
+    this.deviations = Float64Array.from(spec.settings, ({ sd }) => sd);
+    this.fromBurnout = spec.clock === "burnout";
+    this.lineStretch = spec.lineStretch;
+    this.speedLimit = spec.speedLimit;
+    this.strengthSpeed = spec.strengthSpeed;
+    this.floor = spec.floor;
+    this.fillDistance = spec.fillDistance;
+    this.hasElectronics = spec.electronicsDelay !== null;
+    this.electronicsDelay = spec.electronicsDelay ?? 0;
+    this.samples = spec.samples;
+    this.nodes = new SpeedNodes(records + nodesBesideRecords);
+    const { cdf, quantile } = scatterShape(spec.degrees);
+    this.cdf = cdf;
+    this.quantile = quantile;
+  }
+}
+
+/** The distribution of a delay's scatter, scaled to a standard deviation of 1. */
+function scatterShape(degrees: number | undefined): Pick<JudgeWork, "cdf" | "quantile"> {
+  if (degrees === undefined) return { cdf: normalCdf, quantile: normalQuantile };
+  const table = studentTable(degrees);
+  const scale = Math.sqrt((degrees - 2) / degrees);
+  return { cdf: (z) => table.cdf(z / scale), quantile: (p) => scale * table.quantile(p) };
+}

@@ -1,0 +1,60 @@
+import { kernelCode } from "./kernel-code.js";
+
+declare const WebAssembly: {
+  readonly Module: new (bytes: Uint8Array) => object;
+  readonly Instance: new (module: object, imports: object) => { readonly exports: object };
+};
+declare const atob: (text: string) => string;
+
+type Numbers = (...numbers: readonly number[]) => void;
+
+/** What the compiled hot loop offers; where its rows begin is in bytes. */
+export interface Kernel {
+  readonly memory: { readonly buffer: ArrayBuffer };
+  readonly layTables: Numbers;
+  readonly countTables: Numbers;
+  readonly turnBy: (settled: boolean, pitches: boolean, handsOver: boolean) => void;
+  readonly layOpenings: (settings: number, samples: number) => void;
+  readonly judgeBy: (
+    fromBurnout: boolean,
+    lineStretch: number,
+    speedLimit: number,
+    strengthSpeed: number,
+    floor: number,
+    fillDistance: number,
+    hasElectronics: boolean,
+    electronicsDelay: number,
+  ) => void;
+  readonly fly: (impulse: number, time: number, tolerance: number) => number;
+  readonly judge: (nominalBurnout: number, strata: number) => void;
+  readonly toldAt: () => number;
+  readonly slotsAt: () => number;
+  readonly recordsAt: () => number;
+  readonly airAt: () => number;
+  readonly windAt: () => number;
+  readonly coastingAt: () => number;
+  readonly thrustingAt: () => number;
+  readonly windKnotsAt: () => number;
+  readonly aeroAt: () => number;
+  readonly stretchesAt: () => number;
+  readonly delaysAt: () => number;
+  readonly deviationsAt: () => number;
+  readonly judgedAt: () => number;
+  readonly samplesAt: () => number;
+}
+
+/** How the delays of the flight that is judged scatter, in standard deviations. */
+export interface Scatter {
+  readonly cdf: (z: number) => number;
+  readonly quantile: (p: number) => number;
+}
+
+/**
+ * Starts a kernel: memory and code of its own.
+ *
+ * @throws where code may not be compiled, as a browser or its page may rule
+ */
+export function startKernel(scatter: Scatter): Kernel {
+  const bytes = Uint8Array.from(atob(kernelCode), (letter) => letter.charCodeAt(0));
+  return new WebAssembly.Instance(new WebAssembly.Module(bytes), { scatter }).exports as Kernel;
+}
