@@ -1,13 +1,13 @@
 import { mostRecords } from "../flight/fast/sizes.js";
 import { row } from "../flight/fast/work.js";
 import { Doubles } from "../math/doubles.js";
-import { mostCrossings, mostEdges, nodesBesideRecords } from "./judge-sizes.js";
+import { mostCrossings, mostEdges, mostNodes } from "./judge-sizes.js";
 
 export class SpeedNodes {
   count: i32 = 0;
-  times: Doubles = row(mostRecords + nodesBesideRecords);
-  squares: Doubles = row(mostRecords + nodesBesideRecords);
-  records: Doubles = row(mostRecords + nodesBesideRecords);
+  times: Doubles = row(mostNodes(mostRecords));
+  squares: Doubles = row(mostNodes(mostRecords));
+  records: Doubles = row(mostNodes(mostRecords));
 }
 
 /** What openings are judged by, and memory for it, as `JudgeWork` of the engine. */

@@ -8,7 +8,7 @@ import type { Decision, OverCut, Setting, ToCut } from "./decision.js";
 import { noScatter } from "./delay-scatter.js";
 import { type Drivers, driversOf } from "./drivers.js";
 import { flightFigures } from "./flight-figures.js";
-import { homeCutOf, homeWeatherOf } from "./home-cut.js";
+import { homeCutOf, homeWeatherOf, longestOfWeather } from "./home-cut.js";
 import type { DecisionInputs } from "./inputs.js";
 import { type Landed, landedOf } from "./landed.js";
 import { type JudgedSettings, judgeSettings, type OddsOptions, runHere } from "./odds.js";
@@ -44,17 +44,29 @@ export async function decide(inputs: DecisionInputs, options: DecideOptions = {}
   const run: OddsOptions = { draws, seed, flight: { model }, run: options.run ?? runHere };
   const told = { seed, model };
   const plans = settingsOf(inputs);
-  const judged = await judgeSettings(inputs, plans.length > 0 ? plans : [pluggedPlan], {
+  let otherWeather: Promise<number> | undefined;
+  let callOff: (error: unknown) => void = () => undefined;
+  const calledOff = new Promise<never>((_, reject) => {
+    callOff = reject;
+  });
+  const judging = judgeSettings(inputs, plans.length > 0 ? plans : [pluggedPlan], {
     ...run,
     stages,
-    onStage: (part) => onPart?.(decisionOf(inputs, pickFrom(inputs, plans, part), nothingFurther, told)),
+    onStage: (part) => {
+      const soFar = pickFrom(inputs, plans, part);
+      onPart?.(decisionOf(inputs, soFar, nothingFurther, told));
+      if (otherWeather !== undefined || !cutsAtHome(inputs, soFar)) return;
+      otherWeather = longestOfWeather(inputs, plans, part.rough, run);
+      otherWeather.catch(callOff);
+    },
   });
+  const judged = await Promise.race([judging, calledOff]);
   const picked = pickFrom(inputs, plans, judged);
-  const atHome = homeCutFor(inputs, plans, picked, run);
+  if (cutsAtHome(inputs, picked)) otherWeather ??= longestOfWeather(inputs, plans, judged.rough, run);
   // while other weather is flown on workers
   const explained = explainedBy(inputs, picked, seed);
   const landed = openedLandings(inputs, picked, told);
-  const homeCut = await atHome;
+  const homeCut = await homeCutFor(inputs, plans, picked, otherWeather);
   const overCut = await overCutFor(inputs, picked, otherRockets, run);
   return decisionOf(inputs, picked, { homeCut, overCut, explained, landed }, told);
 }
@@ -97,10 +109,19 @@ function pickFrom(inputs: DecisionInputs, plans: readonly CutPlan[], judged: Jud
   return { judged, settings, best, setting, cuts: (setting?.removed ?? 0) > (settings[0]?.removed ?? 0) };
 }
 
-async function homeCutFor(inputs: DecisionInputs, plans: readonly CutPlan[], picked: Picked, run: OddsOptions) {
-  const { best, cuts, judged } = picked;
-  if (best === null || !cuts || !cutAllowed(inputs) || inputs.cutSoFar !== undefined) return null;
-  return homeCutOf(inputs, plans, best.index, judged.rough, run);
+/** Is there a cut that may be begun at home? */
+function cutsAtHome(inputs: DecisionInputs, { best, cuts }: Picked): boolean {
+  return best !== null && cuts && cutAllowed(inputs) && inputs.cutSoFar === undefined;
+}
+
+async function homeCutFor(
+  inputs: DecisionInputs,
+  plans: readonly CutPlan[],
+  picked: Picked,
+  otherWeather: Promise<number> | undefined,
+): Promise<CutPlan | null> {
+  if (picked.best === null || otherWeather === undefined || !cutsAtHome(inputs, picked)) return null;
+  return homeCutOf(plans, picked.best.index, await otherWeather);
 }
 
 async function overCutFor(

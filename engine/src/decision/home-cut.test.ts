@@ -3,7 +3,7 @@ import { windFrom } from "../../reference/trajectories/inputs.js";
 import { calmPlan } from "../../test/plan.js";
 import { fly } from "../flight/fly.js";
 import { choose } from "./choose.js";
-import { homeCutOf } from "./home-cut.js";
+import { homeCutOf, longestOfWeather } from "./home-cut.js";
 import type { CuttingTool, DecisionInputs } from "./inputs.js";
 import { judgeSettings, type OddsOptions, runHere } from "./odds.js";
 import { achievableSettings, type Element } from "./removals.js";
@@ -31,7 +31,7 @@ async function bestOn(day: DecisionInputs, tie: "shorter" | "longer"): Promise<n
 async function homeCut(weatherRange?: DecisionInputs["weatherRange"]) {
   const day = weatherRange === undefined ? inputs : { ...inputs, weatherRange };
   const today = await bestOn(day, "shorter");
-  return { today: plans[today]!, home: await homeCutOf(day, plans, today, flight, options) };
+  return { today: plans[today]!, home: homeCutOf(plans, today, await longestOfWeather(day, plans, flight, options)) };
 }
 
 test("homeCutOf() is never a deeper cut than today's, and one of the settings", async () => {
@@ -65,5 +65,5 @@ test("homeCutOf() leaves room for the longest winner over the range, ties going 
 
 test("homeCutOf() is null where today's own setting is the longest that can be made", async () => {
   const only = plans.slice(4, 5);
-  expect(await homeCutOf(inputs, only, 0, flight, options)).toBeNull();
+  expect(homeCutOf(only, 0, await longestOfWeather(inputs, only, flight, options))).toBeNull();
 });

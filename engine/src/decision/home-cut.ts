@@ -19,22 +19,18 @@ export function homeWeatherOf(inputs: DecisionInputs): WeatherRange {
 }
 
 /**
- * The first, shallower cut to make at home: the longest setting that could still be best over the stated range of weather.
- *
- * The settings are judged at every corner of the range; the longest of the winners, or today's if that is longer.
+ * The longest setting that could be best somewhere in the stated range of weather: settings are judged at every corner of it.
  *
  * @param plans settings, longest delay first
- * @param today index of today's best
  * @param flight today's nominal flight
- * @returns null where it is today's own
+ * @returns index of the setting
  */
-export async function homeCutOf(
+export async function longestOfWeather(
   inputs: DecisionInputs,
   plans: readonly CutPlan[],
-  today: number,
   flight: FlightResult,
   options: OddsOptions,
-): Promise<CutPlan | null> {
+): Promise<number> {
   const range = homeWeatherOf(inputs);
   const winnerAt = async (speed: number, temperature: number): Promise<number> => {
     const { settings } = await judgeSettings(inputs, plans, {
@@ -46,6 +42,17 @@ export async function homeCutOf(
     return choose(settings, inputs.limits, "longer").index;
   };
   const corners = range.wind.flatMap((speed) => range.temperature.map((temperature) => winnerAt(speed, temperature)));
-  const longest = Math.min(today, ...(await Promise.all(corners)));
-  return longest < today ? plans[longest]! : null;
+  return Math.min(...(await Promise.all(corners)));
+}
+
+/**
+ * The first, shallower cut to make at home: the longest setting that could still be best over the stated range of weather.
+ *
+ * @param plans settings, longest delay first
+ * @param today index of today's best
+ * @param ofWeather index of the longest setting that could be best in other weather
+ * @returns null where it is today's own, or longer
+ */
+export function homeCutOf(plans: readonly CutPlan[], today: number, ofWeather: number): CutPlan | null {
+  return ofWeather < today ? plans[ofWeather]! : null;
 }

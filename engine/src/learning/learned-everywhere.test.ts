@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { calmPlan } from "../../test/plan.js";
-import { homeCutOf } from "../decision/home-cut.js";
+import { homeCutOf, longestOfWeather } from "../decision/home-cut.js";
 import type { DecisionInputs } from "../decision/inputs.js";
 import { judgeSettings, type OddsOptions, runHere } from "../decision/odds.js";
 import { oddsOverDelay } from "../decision/odds-over-delay.js";
@@ -61,7 +61,11 @@ test("the cut at home leaves longer where the motors of a type burn shorter", as
     const judged = await judgeSettings(inputs, plans, options);
     const last = plans.length - 1;
     // as if today's best were the shortest: the longest that weather could still ask for is what is looked for
-    return (await homeCutOf(inputs, plans, last, judged.rough, options))?.delay ?? plans[last]?.delay ?? 0;
+    return (
+      homeCutOf(plans, last, await longestOfWeather(inputs, plans, judged.rough, options))?.delay ??
+      plans[last]?.delay ??
+      0
+    );
   };
   expect(await homeOf(burning(-2.5))).toBeGreaterThan(await homeOf(burning(2.5)));
 });

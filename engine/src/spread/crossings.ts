@@ -4,7 +4,7 @@ import { recordSize } from "../flight/fast/sizes.js";
 import * as at from "../flight/fast/slots.js";
 import type { FastWork } from "../flight/fast/work.js";
 import { cellOf, type Doubles, type f64, type i32, whole } from "../math/doubles.js";
-import { mostCrossings } from "./judge-sizes.js";
+import { mostCrossings, partsNearTop } from "./judge-sizes.js";
 import type { SpeedNodes } from "./judge-work.js";
 
 /** Squared airspeed at a share of a recorded step. */
@@ -35,8 +35,6 @@ export function recordAt(records: Doubles, count: i32, time: f64): i32 {
   return low;
 }
 
-const samplesNearTop: f64 = 6;
-
 /** Notes one node; returns the slowest so far. */
 function addNode(nodes: SpeedNodes, least: i32, time: f64, square: f64, record: i32): i32 {
   const n = nodes.count;
@@ -59,8 +57,9 @@ export function noteNodes(w: FastWork, flight: FastOutcome, nodes: SpeedNodes): 
     least = addNode(nodes, least, from, airspeed2(w, offset, 0), r);
     const end = from + span;
     if (from > flight.apogeeTime + 3 || end < flight.apogeeTime - 3) continue;
-    for (let i = 1; i < samplesNearTop; i++) {
-      const share = i / samplesNearTop;
+    for (let i = 1; i < partsNearTop; i++) {
+      const part: f64 = i;
+      const share = part / partsNearTop;
       least = addNode(nodes, least, from + share * span, airspeed2(w, offset, share), r);
     }
   }

@@ -1,7 +1,7 @@
 import { mostRecords } from "../flight/fast/sizes.js";
 import { normalCdf, normalQuantile } from "../math/normal.js";
 import { studentTable } from "../math/student-table.js";
-import { mostCrossings, mostEdges, nodesBesideRecords } from "./judge-sizes.js";
+import { mostCrossings, mostEdges, mostNodes } from "./judge-sizes.js";
 import type { OpeningSpec } from "./opening-spec.js";
 
 /** Points at which the airspeed is looked at: both ends of every record, and its least value near the top. */
@@ -62,7 +62,7 @@ export class JudgeWork {
     this.hasElectronics = spec.electronicsDelay !== null;
     this.electronicsDelay = spec.electronicsDelay ?? 0;
     this.samples = spec.samples;
-    this.nodes = new SpeedNodes(records + nodesBesideRecords);
+    this.nodes = new SpeedNodes(mostNodes(records));
     const { cdf, quantile } = scatterShape(spec.degrees);
     this.cdf = cdf;
     this.quantile = quantile;

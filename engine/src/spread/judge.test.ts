@@ -6,6 +6,7 @@ import { fastWork, flyDraw } from "../../test/fast.js";
 import { openingOf } from "../../test/opening.js";
 import { usualSpread } from "../../test/plan.js";
 import { DrawnValues } from "../flight/fast/draw.js";
+import { fastFlight } from "../flight/fast/fast-flight.js";
 import { FastOutcome } from "../flight/fast/outcome.js";
 import type { FastWork } from "../flight/fast/work.js";
 import type { FlightInputs } from "../flight/inputs.js";
@@ -146,6 +147,16 @@ test("judgeFlight() agrees with brute force on random flights under random limit
     }),
     { numRuns: 40 },
   );
+});
+
+test("judgeFlight() judges a flight in very many short steps as it does one in few", () => {
+  const few = judge(flightD, spec);
+  const work = fastWork(flightD);
+  const flight = fastFlight(work, 1, 1, 1e-10, new FastOutcome());
+  expect(flight.recordCount).toBeGreaterThan(250);
+  const judged = new Float64Array(few.judged.length);
+  judgeFlight(new JudgeWork({ ...spec, samples: 0 }), work, flight, few.burnout, 0.5, judged, 0, new Float64Array(), 0);
+  for (const [i, odds] of few.judged.entries()) expect(Math.abs(judged[i]! - odds)).toBeLessThan(1e-3);
 });
 
 test("judgeFlight() with an exact delay gives one outcome with certainty", () => {
