@@ -57,7 +57,13 @@ describe("window()", () => {
     const field = (radius: string) =>
       demoFiles({
         "plan.json": (plan) => void Object.assign(plan, { field: "f.json" }),
-        "f.json": () => ({ kind: "field", version: 1, name: "F", elevation: "0 m", boundary: { shape: "circle", radius } }),
+        "f.json": () => ({
+          kind: "field",
+          version: 1,
+          name: "F",
+          elevation: "0 m",
+          boundary: { shape: "circle", radius },
+        }),
       });
     const told = async (radius: string) => (await runOver(field(radius), [...words, "--json"])).json();
     const [wide, narrow] = [await told("20 km"), await told("150 m")];
