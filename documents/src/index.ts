@@ -382,6 +382,7 @@ export { wordForWarning } from "./words/warnings.en.js";
 export { type WhySentences, whySentences } from "./words/why.en.js";
 export {
   edgeCell,
+  endWords,
   isGood,
   tiltWords,
   todaysTilt,
@@ -389,5 +390,6 @@ export {
   windowBasis,
   windowNote,
   windowSentence,
+  windowStops,
   windowTodaySentence,
 } from "./words/window.en.js";

@@ -127,8 +127,10 @@ export type { ShortlistSpec } from "./decision/shortlist/spec.js";
 export type { StatedFacts } from "./decision/stated-facts.js";
 export {
   defaultWindowDraws,
+  type OddsThatEnd,
   type WeatherWindow,
   type WeatherWindowOptions,
+  type WindowEnd,
   weatherWindow,
 } from "./decision/weather-window.js";
 export { type TrajectoryColumns, trajectoryColumns } from "./flight/columns.js";

@@ -1,4 +1,7 @@
-import { WORKED_EXAMPLE } from "./pages/bench.js";
+import { writeFile } from "node:fs/promises";
+import type { Browser, LaunchOptions } from "@playwright/test";
+import { closeUp, recordingOf } from "./given/camera.js";
+import { BenchPage, WORKED_EXAMPLE } from "./pages/bench.js";
 import { choose, fill, plain, words } from "./pages/sheet.js";
 import { expect, story } from "./story.js";
 
@@ -80,3 +83,81 @@ story("A card is kept as a plan where that is asked for @desk", async ({ bench, 
     ),
   ).toContain(odds);
 });
+
+story(
+  "A card is read through the camera, offline too, where the browser has no reader of its own @desk",
+  async ({ bench, page, guard, playwright, launchOptions, baseURL }, info) => {
+    const plan = await bench.openPlan(WORKED_EXAMPLE);
+    const [lead = ""] = (await plan.settled()).split(". ");
+    const odds = (await words(plan.odds)).replace(" clean, how exact", "");
+    const section = await plan.section("Card");
+    await section.scrollIntoViewIfNeeded();
+    const card = section.getByRole("region", { name: "Flight card" });
+    await expect(card).toContainText(WORKED_EXAMPLE);
+    const recording = info.outputPath("card.y4m");
+    await writeFile(
+      recording,
+      await recordingOf(page, await closeUp(page, card.getByRole("img", { name: "QR code of this plan" }))),
+    );
+
+    const look = async (browser: Browser): Promise<void> => {
+      const context = await browser.newContext({ baseURL: baseURL ?? "" });
+      const eye = await context.newPage();
+      guard.watch(eye);
+      const there = new BenchPage(eye);
+      await there.open();
+      expect(await eye.evaluate(() => "BarcodeDetector" in globalThis)).toBe(false);
+      await eye.evaluate(() => navigator.serviceWorker.ready);
+      await context.setOffline(true);
+      const desk = await there.goToCardDesk();
+      await desk.byCode();
+      await desk.look();
+      await expect(desk.card).toContainText(`Read: ${WORKED_EXAMPLE}.`);
+      await expect(eye.getByLabel("What the camera sees")).toHaveCount(0);
+      await desk.settled();
+      expect(await desk.said()).toContain(lead);
+      expect((await words(desk.odds)).replace(" clean, how exact", "")).toBe(odds);
+    };
+    const seeing = ["--use-fake-device-for-media-stream", "--use-fake-ui-for-media-stream"];
+    await withBrowser(playwright, launchOptions, [...seeing, `--use-file-for-fake-video-capture=${recording}`], look);
+  },
+);
+
+story(
+  "No camera, and one that is not allowed, say so and what else to do @desk",
+  async ({ bench, guard, playwright, launchOptions, baseURL }) => {
+    const desk = await bench.goToCardDesk();
+    await desk.byCode();
+    await desk.look();
+    await expect(desk.card).toContainText("No camera was found: choose a photo, or paste the text.");
+
+    await withBrowser(playwright, launchOptions, ["--use-fake-device-for-media-stream"], async (browser) => {
+      const context = await browser.newContext({ baseURL: baseURL ?? "" });
+      const eye = await context.newPage();
+      guard.watch(eye);
+      const there = new BenchPage(eye);
+      await there.open();
+      const session = await context.newCDPSession(eye);
+      await session.send("Browser.setPermission", { permission: { name: "camera" }, setting: "denied" });
+      const refused = await there.goToCardDesk();
+      await refused.byCode();
+      await refused.look();
+      await expect(refused.card).toContainText("The camera is not allowed here: allow it for this page in the browser");
+    });
+  },
+);
+
+/** A browser of its own, with other switches. */
+async function withBrowser(
+  { chromium }: { readonly chromium: { launch: (options: LaunchOptions) => Promise<Browser> } },
+  options: LaunchOptions,
+  more: readonly string[],
+  use: (browser: Browser) => Promise<void>,
+): Promise<void> {
+  const browser = await chromium.launch({ ...options, args: [...(options.args ?? []), ...more] });
+  try {
+    await use(browser);
+  } finally {
+    await browser.close();
+  }
+}

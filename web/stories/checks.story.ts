@@ -43,7 +43,7 @@ story("A plan that a check stops names value, limit and source, and mending it m
   });
 });
 
-story("A club's rule set loosens a limit and tightens it", async ({ bench }) => {
+story("A club's rule set loosens a limit and tightens it", async ({ bench, page }) => {
   const plan = await bench.openPlan(WORKED_EXAMPLE);
   expect(await lean(plan, "22 deg")).toContain("One check says stop.");
   const rules = await (await checksOf(plan)).newRuleSet();
@@ -57,6 +57,23 @@ story("A club's rule set loosens a limit and tightens it", async ({ bench }) => 
     await stop.fill("30 m");
     await expect(stop).toHaveAttribute("aria-invalid", "true");
     await expect(stop).toHaveAccessibleDescription(/an angle with its unit is accepted/);
+  });
+
+  await story.step("what is half typed is there after a reload, and the last right limit counts", async () => {
+    await stop.fill("25 deg");
+    await stop.fill("25 de");
+    await page.reload();
+    await expect(stop).toHaveValue("25 de");
+    await expect(stop).toHaveAttribute("aria-invalid", "true");
+    await expect(stop).toHaveAccessibleDescription(/The last right value counts: 25 deg\./);
+    expect(JSON.parse(await rules.export())).toMatchObject({ limits: { "tilt-limit": { stop: "25 deg" } } });
+    const look = field(rule, "Look past most");
+    await look.fill("1");
+    await look.fill("");
+    await expect(stop).toHaveValue("25 de");
+    await stop.fill("");
+    await expect(stop).not.toHaveAttribute("aria-invalid", "true");
+    await expect(rule).toBeVisible();
   });
 
   await story.step("loosened: the lean no longer stops the plan", async () => {

@@ -24,6 +24,12 @@ story(
       await expect(pad.answer).toHaveText(/^Yes, (to|past) /);
     });
 
+    await story.step("it says what ends it: nearer than the odds do, it drifts off the field", async () => {
+      await expect(page.getByRole("main")).toContainText(
+        /Past the edge a check says stop: opened landings outside the field/,
+      );
+    });
+
     const edge = Number(/(\d+(\.\d+)?)/.exec(await words(pad.answer))?.[1]);
     const windNow = async (): Promise<number> => Number.parseFloat(await words(pad.wind.getByRole("status")));
 
@@ -34,9 +40,8 @@ story(
       expect(await windNow()).toBeGreaterThan(edge);
     });
 
-    // nearer to the edge the odds are good, but it would drift off the field: a check says stop
     await story.step("and down again until it is", async () => {
-      while ((await windNow()) > 2) await pad.lessWind();
+      while ((await windNow()) > edge) await pad.lessWind();
       await expect(pad.answer).toHaveText(/^Yes, (to|past) /);
     });
 

@@ -1,3 +1,4 @@
+import { isAccessible } from "./given/accessible.js";
 import { close, printedText } from "./given/printed.js";
 import { WORKED_EXAMPLE } from "./pages/bench.js";
 import { PrepSheet } from "./pages/prep.js";
@@ -87,3 +88,31 @@ story("The prep sheet prints alone, with the figures of the answer and room to s
   }
   await expect(page.locator("html[data-print]")).toHaveCount(0);
 });
+
+story(
+  "Before a flight is begun the steps are read over the width of the sheet, in their order @desk",
+  async ({ bench, page }) => {
+    const plan = await bench.openPlan(WORKED_EXAMPLE);
+    await plan.settled();
+    const sheet = await PrepSheet.of(plan);
+    const places = await sheet.steps.evaluateAll((steps) => steps.map((each) => each.getBoundingClientRect().toJSON()));
+    expect(places.length).toBeGreaterThan(20);
+    const columns = [...new Set(places.map(({ left }) => left))];
+    expect(columns.length).toBeGreaterThan(1);
+    for (const left of columns) {
+      const own = places.filter((place) => place.left === left);
+      expect(Math.abs(own.length - places.length / columns.length), "about as many in each").toBeLessThan(6);
+      const tops: number[] = own.map(({ top }) => top);
+      expect(tops, "down each column").toEqual([...tops].sort((a, b) => a - b));
+    }
+    expect(columns, "one column after the other").toEqual([...columns].sort((a, b) => a - b));
+    await isAccessible(page, "the steps in columns");
+
+    await story.step("begun, they are signed down one column beside the card", async () => {
+      await sheet.section.getByRole("button", { name: "Begin a flight" }).click();
+      await expect(sheet.section.getByRole("textbox", { name: "Your initials" })).toBeVisible();
+      const begun = await sheet.steps.evaluateAll((steps) => steps.map((each) => each.getBoundingClientRect().left));
+      expect(new Set(begun).size).toBe(1);
+    });
+  },
+);

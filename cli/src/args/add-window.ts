@@ -8,7 +8,9 @@ export function addWindow(program: Command, run: Act, io: Io): void {
   const command = program
     .command("window")
     .summary("odds over wind and lean of the guide, for the motor as cut")
-    .description("Up to which wind, and at which lean of the guide, the odds hold for the motor as it is cut.")
+    .description(
+      "Up to which wind, and at which lean of the guide, odds and checks stay good for the motor as it is cut.",
+    )
     .argument("<plan>", "the plan's file")
     .addOption(new Option("--cut <time>", "the delay as it is cut, for example 10s"));
   addDrawing(command, "flights to draw at each point of the map, 512 unless given")

@@ -69,8 +69,8 @@ Examples:
   delaywright window plan.json --json > window.json
 
 Without --cut the delay is as the motor in hand is cut, else as the plan chooses, else the delay to
-cut. The figures are those of the app's map. No wind in which the odds are good ends with exit
-code 3.`,
+cut. The figures are those of the app's map. It is good up to where the odds fall below their least
+or a check of wind or lean says stop, whichever is nearer. Good in no wind ends with exit code 3.`,
   charge: `
 Examples:
   delaywright charge demo.rocket.json

@@ -43,13 +43,44 @@ describe("window()", () => {
   test("a star stands exactly where the wind is past the edge of its row", async () => {
     const words = [...asked, "--cut", "9s"];
     const { out } = await runOver(demoFiles(), words);
-    const { edges, winds, beyond } = (await runOver(demoFiles(), [...words, "--json"])).json();
+    const { ends, winds } = (await runOver(demoFiles(), [...words, "--json"])).json();
     const rows = out.split("\n").filter((line) => /upright|\d deg {2}/.test(line) && /^ {2}/.test(line));
     const stars = rows.map((row) => row.match(/\*/g)?.length ?? 0);
-    const past = edges.map((edge: number | null, i: number) =>
-      beyond[i] ? 0 : winds.filter((wind: number) => edge === null || wind > edge).length,
+    const past = ends.map(({ wind: end, beyond }: { wind: number | null; beyond: boolean }) =>
+      beyond ? 0 : winds.filter((wind: number) => end === null || wind > end).length,
     );
     expect(stars).toEqual(past);
+  });
+
+  test("ends where the odds do, or where a check says stop before, and says which", async () => {
+    const words = [...asked, "--cut", "9s"];
+    const field = (radius: string) =>
+      demoFiles({
+        "plan.json": (plan) => void Object.assign(plan, { field: "f.json" }),
+        "f.json": () => ({
+          kind: "field",
+          version: 1,
+          name: "F",
+          elevation: "0 m",
+          boundary: { shape: "circle", radius },
+        }),
+      });
+    const told = async (radius: string) => (await runOver(field(radius), [...words, "--json"])).json();
+    const [wide, narrow] = [await told("20 km"), await told("150 m")];
+    expect(wide.ends[0]).toMatchObject({
+      wind: wide.edges[0],
+      by: expect.stringMatching(/^(clean|holds)$/),
+      check: null,
+    });
+    expect(narrow.edges).toEqual(wide.edges);
+    expect(narrow.ends[0]).toMatchObject({ by: "rule", check: { id: "landing-inside", verdict: "stop" } });
+    expect(narrow.ends[0].wind).toBeLessThan(narrow.edges[0]);
+    expect(faultsOf(narrow, schemaOf("window"))).toEqual([]);
+    const { out } = await runOver(field("150 m"), words);
+    expect(out.replace(/\s+/g, " ")).toMatch(
+      /Past it a check says stop: opened landings outside the field, most 50 %\./,
+    );
+    expect((await runOver(field("20 km"), words)).out).toMatch(/Past it (clean|holds) is below/);
   });
 
   test("window.schema.json describes every key", async () => {

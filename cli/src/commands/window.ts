@@ -60,7 +60,7 @@ export async function window(args: WindowArgs, io: Io): Promise<number> {
     io.progress.end();
     const data = windowData(found, inputs, context, { seed, draws, model });
     io.out(args.json ? jsonText(data) : windowText(data, io.colour));
-    return data.edges.every((edge) => edge === null) ? EXIT.notGoodEnough : EXIT.done;
+    return data.ends.every(({ wind }) => wind === null) ? EXIT.notGoodEnough : EXIT.done;
   } finally {
     io.progress.end();
     await pool.close();

@@ -10,6 +10,7 @@ import {
   windowBasis,
   windowNote,
   windowSentence,
+  windowStops,
   windowTodaySentence,
 } from "@delaywright/documents";
 import { styleFor } from "./style.js";
@@ -39,6 +40,7 @@ export function windowText(data: WindowData, colour: boolean): string {
     style.strong("Odds over wind and lean of the guide"),
     table(columns, rows),
     wrap(windowNote(data), "  "),
+    ...windowStops(data).map((line) => wrap(line, "  ")),
   ];
   const sections = [
     `${style.strong(wrap(windowSentence(data)))}\n${wrap(windowTodaySentence(data))}`,

@@ -117,6 +117,22 @@ describe("checkField()", () => {
     expect(checkField("plan", "weather.gradientHeight", "nome")?.example).toBe('"300 m"');
   });
 
+  test("judges a club's limit by its rule, one at a time", () => {
+    const of = (rule: string, value: unknown) => checkField("rule-set", `limits.${rule}.stop`, value);
+    expect(of("wind-limit", "6 m")).toMatchObject({
+      path: "limits.wind-limit.stop",
+      code: "wrong-dimension",
+      found: '"6 m"',
+      accepted: "a speed with its unit",
+    });
+    expect(of("wind-limit", "6")?.code).toBe("unit-missing");
+    expect(of("landing-inside", 30)?.accepted).toBe("a number from 0 to 1");
+    for (const right of ["6 m/s", "14 mph", "none", undefined]) expect(of("wind-limit", right)).toBeUndefined();
+    expect(of("landing-inside", 0.3)).toBeUndefined();
+    expect(of("no-such-rule", "6")).toBeUndefined();
+    expect(checkField("rule-set", "limits.weather-age", "off")).toBeUndefined();
+  });
+
   test("is fast enough for every keystroke", () => {
     const start = performance.now();
     for (let i = 0; i < 2000; i += 1) checkField("rocket", "fins[0].root", i % 2 === 0 ? "18o mm" : "180 mm");

@@ -1,4 +1,5 @@
 import type { z } from "zod";
+import type { Fault } from "../issue.js";
 import { firstVersion, type VersionChain } from "../migrate.js";
 import { type FieldDocument, fieldSchema } from "./field/schema.js";
 import { checkFlight } from "./flight/check.js";
@@ -17,7 +18,7 @@ import { type PlanDocument, planSchema } from "./plan/schema.js";
 import type { RawView } from "./raw.js";
 import { checkRocket } from "./rocket/check.js";
 import { type RocketDocument, rocketSchema } from "./rocket/schema.js";
-import { checkRuleSet } from "./rule-set/check.js";
+import { checkRuleSet, limitFault } from "./rule-set/check.js";
 import { type RuleSetDocument, ruleSetSchema } from "./rule-set/schema.js";
 import { checkTool } from "./tool/check.js";
 import { type ToolDocument, toolSchema } from "./tool/schema.js";
@@ -47,6 +48,8 @@ export interface KindOfDocument {
   readonly versions: VersionChain;
   /** What its fields must be to each other. */
   readonly check: (document: RawView) => void;
+  /** What one field must be beyond its schema, by where it stands. */
+  readonly checkOne?: (steps: readonly PropertyKey[], value: unknown) => Fault | undefined;
   /** Fields that take a document of one of these kinds, inline or by path. */
   readonly references: Readonly<Record<string, readonly Kind[]>>;
   /** Words that such a field takes beside paths. */
@@ -85,7 +88,7 @@ export const kinds: Readonly<Record<Kind, KindOfDocument>> = Object.freeze({
   tool: kind(toolSchema, checkTool),
   field: kind(fieldSchema),
   flyer: kind(flyerSchema),
-  "rule-set": kind(ruleSetSchema, checkRuleSet),
+  "rule-set": { ...kind(ruleSetSchema, checkRuleSet), checkOne: limitFault },
   log: kind(logSchema, checkLog),
   flight: kind(flightSchema, checkFlight, { plan: ["plan"], motorInHand: ["motor-in-hand"], log: ["log"] }),
   library: kind(librarySchema, checkLibrary),

@@ -1,5 +1,8 @@
+import type { WindowEnd } from "@delaywright/engine";
 import type { WindowData } from "../answer/window-data.js";
-import { amount, decimals, delayWords, glued, holdsPercent, percent } from "./numbers.en.js";
+import type { UnitSystem } from "../quantity/systems.js";
+import { limitWords, wordsForCheck } from "./checks.en.js";
+import { amount, decimals, delayWords, glued, holdsPercent, percent, upperFirst } from "./numbers.en.js";
 
 const degrees = 180 / Math.PI;
 
@@ -23,11 +26,30 @@ export function todaysWind({ winds, given }: Pick<WindowData, "winds" | "given">
   return apart.indexOf(Math.min(...apart));
 }
 
-/** Up to which wind the odds stay good at one lean, for a column: `5 m/s`, `12 m/s +`, `none`. */
-export function edgeCell({ edges, beyond }: Pick<WindowData, "edges" | "beyond">, tilt: number): string {
-  const edge = edges[tilt] ?? null;
-  if (edge === null) return "none";
-  return `${bound(edge)}${beyond[tilt] ? " +" : ""}`;
+/** Up to which wind it stays good at one lean, for a column: `5 m/s`, `12 m/s +`, `none`. */
+export function edgeCell({ ends }: Pick<WindowData, "ends">, tilt: number): string {
+  const end = ends[tilt];
+  if (end === undefined || end.wind === null) return "none";
+  return `${bound(end.wind)}${end.beyond ? " +" : ""}`;
+}
+
+/**
+ * What ends it, as it is past the edge; empty where nothing does.
+ *
+ * @example
+ * endWords(end, limits); // "clean is below 80 %", "a check says stop: opened landings outside the field, most 50 %"
+ */
+export function endWords(
+  { by, check }: Pick<WindowEnd, "by" | "check">,
+  { leastClean, leastHolds }: Pick<WindowData["limits"], "leastClean" | "leastHolds">,
+  units: UnitSystem = "metric",
+): string {
+  if (by === "clean") return `clean is below ${percent(leastClean)}`;
+  if (by === "holds") return `holds is below ${holdsPercent(leastHolds)}`;
+  if (by === "fires-first") return "the back-up charge fires first too often";
+  if (check === null) return "";
+  const limit = limitWords(check, units);
+  return `a check says stop: ${wordsForCheck(check.code).title}${limit === "" ? "" : `, ${limit}`}`;
 }
 
 /** A lean of the guide: `upright`, `5 deg`. */
@@ -35,19 +57,22 @@ export function tiltWords(tilt: number): string {
   return tilt * degrees < 0.05 ? "upright" : glued(String(Number((tilt * degrees).toFixed(1))), "deg");
 }
 
-/** The window in one line: `At 9 s, with the guide upright, still good up to 5 m/s of wind.` */
+/** The window in one line: `At 9 s, with the guide upright: still good up to 5 m/s of wind. Past it clean is below 80 %.` */
 export function windowSentence(data: WindowData): string {
-  const { delay, tilts, edges, beyond, winds, given } = data;
+  const { delay, tilts, ends, winds, given, limits } = data;
   const row = todaysTilt(data);
   const lean = tiltWords(tilts[row] ?? 0);
   const where = `At ${delayWords(delay)}, with the guide ${lean === "upright" ? lean : `leaning ${lean}`}`;
-  const edge = edges[row] ?? null;
-  if (edge === null) return `${where}: not good in any wind, not even in a calm.`;
-  if (beyond[row]) return `${where}: good in every wind that was tried, up to ${amount(winds.at(-1) ?? 0, "m/s")}.`;
+  const end = ends[row];
+  if (end?.beyond) return `${where}: good in every wind that was tried, up to ${amount(winds.at(-1) ?? 0, "m/s")}.`;
+  const why = end === undefined ? "" : endWords(end, limits);
+  if (end === undefined || end.wind === null)
+    return `${where}: not good in any wind, not even in a calm. There ${why}.`;
   const today = given.wind.kind === "ground" ? given.wind.speed : null;
-  return today !== null && today > edge
-    ? `${where}: good up to ${bound(edge)} of wind only, and today it blows ${amount(today, "m/s", 1)}.`
-    : `${where}: still good up to ${bound(edge)} of wind.`;
+  const upTo = bound(end.wind);
+  return today !== null && today > end.wind
+    ? `${where}: good up to ${upTo} of wind only, and today it blows ${amount(today, "m/s", 1)}. Past it ${why}.`
+    : `${where}: still good up to ${upTo} of wind. Past it ${why}.`;
 }
 
 /** Where today stands in the window. */
@@ -65,20 +90,27 @@ export function windowTodaySentence(data: WindowData): string {
   return `Today: ${wind}, guide ${tiltWords(given.guide.tilt)}; nearest in the map, in brackets: ${amount(winds[column] ?? 0, "m/s")}, ${odds}.`;
 }
 
-/** Do the odds still reach their least at this point, or is it past the edge of its row? */
-export function isGood(
-  { winds, edges, beyond }: Pick<WindowData, "winds" | "edges" | "beyond">,
-  tilt: number,
-  wind: number,
-): boolean {
-  const edge = edges[tilt] ?? null;
-  return beyond[tilt] === true || (edge !== null && (winds[wind] ?? 0) <= edge);
+/** Is it still good at this point, or is it past the edge of its row? */
+export function isGood({ winds, ends }: Pick<WindowData, "winds" | "ends">, tilt: number, wind: number): boolean {
+  const end = ends[tilt];
+  return end !== undefined && (end.beyond || (end.wind !== null && (winds[wind] ?? 0) <= end.wind));
+}
+
+/** Which leans a check ends before the odds do, a line for each check: `Upright, 2.5 deg: a check says stop: …` */
+export function windowStops({ ends, tilts, limits }: Pick<WindowData, "ends" | "tilts" | "limits">): string[] {
+  const leans = new Map<string, string[]>();
+  ends.forEach((end, i) => {
+    if (end.by !== "rule") return;
+    const words = endWords(end, limits);
+    leans.set(words, [...(leans.get(words) ?? []), tiltWords(tilts[i] ?? 0)]);
+  });
+  return [...leans].map(([words, at]) => `${upperFirst(at.join(", "))}: ${words}.`);
 }
 
 /** How the map is read. */
 export function windowNote({ limits, toward, tilts }: Pick<WindowData, "limits" | "toward" | "tilts">): string {
   const leaning = tilts.some((tilt) => tilt > 0) ? ` The guide leans towards ${amount(toward * degrees, "deg")}.` : "";
-  return `Clean openings in percent; * past the edge, where clean is below ${percent(limits.leastClean)} or holds below ${holdsPercent(limits.leastHolds)}. Wind at the height of the reading, growing alike at all heights.${leaning}`;
+  return `Clean openings in percent; * past the edge, where clean is below ${percent(limits.leastClean)}, holds below ${holdsPercent(limits.leastHolds)}, or a check of wind or lean says stop. Wind at the height of the reading, growing alike at all heights.${leaning}`;
 }
 
 /** On how many flights the map rests. */

@@ -15,13 +15,16 @@ const mostDraws = 128;
  * Where draws land that the motor's charge opens at a setting; NaN where they come down unopened.
  *
  * The first of the ensemble's own draws, each at one delay of its own: see `prepareFlightSample`.
+ *
+ * @param most draws that are followed
  */
 export function openedPlaces(
   inputs: DecisionInputs,
   setting: Setting,
   { rough, draws }: Pick<JudgedSettings, "rough" | "draws">,
   options: Pick<FlightSampleOptions, "seed" | "model">,
+  most = mostDraws,
 ): PlaceColumns {
   const spec = flightSampleSpec(inputs, setting, { ...options, flight: rough });
-  return prepareFlightSample(spec)(0, Math.min(mostDraws, draws)).opened;
+  return prepareFlightSample(spec)(0, Math.min(most, draws)).opened;
 }

@@ -28,9 +28,14 @@ describe("planWindow()", () => {
     const all = await planWindow(anything, 10, few);
     expect(new Set(all.edges)).toEqual(new Set([12]));
     expect(new Set(all.beyond)).toEqual(new Set([true]));
+    expect(
+      all.ends.every(({ wind }) => wind === null || wind < 12),
+      "rules end it before",
+    ).toBe(true);
     const none = await planWindow({ ...plan, limits: { ...plan.limits, leastClean: 1 } }, 3, few);
     expect(new Set(none.edges)).toEqual(new Set([null]));
     expect(new Set(none.beyond)).toEqual(new Set([false]));
+    expect(none.ends[0]).toEqual({ wind: null, beyond: false, by: "clean", check: null });
   });
 });
 

@@ -11,7 +11,7 @@ const usualTilts = [0, 2.5, 5, 7.5, 10].map((degrees) => (degrees * Math.PI) / 1
 /** Leans closer than this are the same [rad]. */
 const sameTilt = 1e-9;
 
-/** The weather window of a plan: odds over the winds and leans that may be met. */
+/** The weather window of a plan: odds over the winds and leans that may be met, and what ends them. */
 export interface PlanWindow extends Omit<WeatherWindow, "edges"> {
   /** Wind up to which both odds reach their least, by tilt [m/s]; null: in none, not even a calm. */
   readonly edges: readonly (number | null)[];
@@ -40,8 +40,8 @@ export function standingDelay(
  * @param options as for `weatherWindow`
  * @throws what the runner rejects with, at once
  * @example
- * const { edges, beyond } = await planWindow(inputs, 9);
- * edges[0]; // good up to so many metres a second; null: not even in a calm
+ * const { ends } = await planWindow(inputs, 9);
+ * ends[0]?.wind; // good up to so many metres a second; null: not even in a calm
  */
 export async function planWindow(
   inputs: DecisionInputs,

@@ -10,7 +10,7 @@ import type { RuleFacts } from "../rules/facts.js";
 import type { Decision, Setting, Stability } from "./decision.js";
 import { distanceToEdge, distanceToLines } from "./ground-distance.js";
 import type { DecisionInputs } from "./inputs.js";
-import type { Landed, Packing } from "./landed.js";
+import type { Landed, Landings, Packing } from "./landed.js";
 import { validityOf } from "./warnings.js";
 import { windNearGround } from "./wind-near-ground.js";
 
@@ -181,9 +181,21 @@ function wantedDelay({ recovery }: DecisionInputs, judged: Judged): number | nul
  *
  * @param opens false: every flight comes down unopened
  */
-export function landingFacts({ fieldLimits }: DecisionInputs, packing: Packing, opens: boolean): RuleFacts {
+export function landingFacts(inputs: DecisionInputs, packing: Packing, opens: boolean): RuleFacts {
+  return known({
+    ...placeFacts(inputs, packing.landings, opens),
+    chargeFactor: chargeFactorOf(packing),
+    landingEnergy: Math.max(...packing.landing.sections.map(({ energy }) => energy)),
+  });
+}
+
+/**
+ * Facts of where it lands.
+ *
+ * @param opens false: every flight comes down unopened
+ */
+export function placeFacts({ fieldLimits }: DecisionInputs, { opened, unopened }: Landings, opens: boolean): RuleFacts {
   const { boundary, keepOff } = fieldLimits;
-  const { opened, unopened } = packing.landings;
   const outside = (side: Landed | null) => (boundary === undefined ? undefined : side?.outside);
   const within = (side: Landed | null) =>
     keepOff === undefined ? undefined : keepOff.length > 0 ? side?.keepOff : null;
@@ -192,8 +204,6 @@ export function landingFacts({ fieldLimits }: DecisionInputs, packing: Packing, 
     keepOffOpened: opens ? within(opened) : null,
     outsideUnopened: outside(unopened) ?? undefined,
     keepOffUnopened: within(unopened),
-    chargeFactor: chargeFactorOf(packing),
-    landingEnergy: Math.max(...packing.landing.sections.map(({ energy }) => energy)),
   });
 }
 

@@ -123,3 +123,83 @@ test("weatherWindow() tells how far it is, and passes a refusal on at once", asy
   await expect(weatherWindow(calmPlan, { ...asked, run })).rejects.toBe(off);
   expect(runs).toBe(2);
 });
+
+/** The odds ask for nothing, so that rules alone end it. */
+const rulesAlone: DecisionInputs = {
+  ...inWind(3),
+  limits: { ...calmPlan.limits, leastClean: 0, leastHolds: 0 },
+};
+
+test("weatherWindow(): the odds end it where they fall below their least before any rule says stop", async () => {
+  const demanding = { ...inWind(3), limits: { ...calmPlan.limits, leastClean: 0.95 } };
+  const { edges, ends } = await weatherWindow(demanding, { delay: 12, winds, tilts: [0], draws });
+  expect(ends).toEqual([{ wind: edges[0], beyond: false, by: "clean", check: null }]);
+  const most = (await decide(inWind(edges[0]!), { draws })).checks.filter(({ verdict }) => verdict === "stop");
+  expect(most).toEqual([]);
+});
+
+test("weatherWindow(): a rule ends it where it says stop before, and there decide() says the same", async () => {
+  const small: DecisionInputs = {
+    ...inWind(3),
+    fieldLimits: { boundary: { kind: "circle", east: 0, north: 0, radius: 220 } },
+  };
+  const { edges, ends } = await weatherWindow(small, { delay: 12, winds, tilts: [0], draws });
+  const end = ends[0]!;
+  expect(end).toMatchObject({
+    beyond: false,
+    by: "rule",
+    check: { id: "landing-inside", verdict: "stop", limit: 0.5 },
+  });
+  expect(end.wind!).toBeLessThan(edges[0]!);
+  const outside = async (wind: number) => {
+    const { checks } = await decide({ ...small, wind: inWind(wind).wind }, { draws });
+    return checks.find(({ id }) => id === "landing-inside")!;
+  };
+  // half as many draws are followed down at every other wind: a share of one half is good to some 6 %
+  expect((await outside(end.wind! - 0.7)).verdict).not.toBe("stop");
+  expect((await outside(end.wind! + 0.7)).verdict).toBe("stop");
+});
+
+test("weatherWindow(): the safety code's wind limit ends what the odds would bear, a club's own limit before", async () => {
+  const asked = { delay: 12, winds: [0, 4, 8, 12], tilts: [0], draws: 16 };
+  const fast = { ...rulesAlone, guide: { ...rulesAlone.guide, travel: 8 } };
+  const code = await weatherWindow(fast, asked);
+  expect(code.edges).toEqual([null]);
+  // 20 mph: High Power Rocket Safety Code, wind
+  expect(code.ends[0]).toMatchObject({ wind: expect.closeTo(8.94, 1), by: "rule", check: { id: "wind-limit" } });
+  const club = { name: "Club", limits: { "wind-limit": { stop: 3 } } };
+  const own = await weatherWindow({ ...fast, ruleSet: club }, asked);
+  expect(own.ends[0]).toMatchObject({ wind: expect.closeTo(3, 1), check: { id: "wind-limit", limit: 3 } });
+  const off = { name: "Club", base: "none" as const, limits: { "guide-exit-against-wind": "off" as const } };
+  const free = await weatherWindow({ ...fast, ruleSet: off }, asked);
+  expect(free.ends).toEqual([{ wind: 12, beyond: true, by: null, check: null }]);
+});
+
+test("weatherWindow(): a lean beyond what a club allows is good in no wind, and the rule is named", async () => {
+  const club = { name: "Club", limits: { "tilt-limit": { stop: 5 * degree } } };
+  const asked = { delay: 12, winds: [0, 4], tilts: [0, 10 * degree], draws: 16 };
+  const { ends } = await weatherWindow({ ...rulesAlone, ruleSet: club }, asked);
+  expect(ends[0]?.check?.id).not.toBe("tilt-limit");
+  expect(ends[1]).toMatchObject({ wind: null, beyond: false, by: "rule", check: { id: "tilt-limit" } });
+});
+
+test("weatherWindow(): a club that says stop to fast openings ends it where nine in ten are no slower", async () => {
+  const club = { name: "Club", limits: { "opening-speed": { stop: 1 } } };
+  const wild = { ...rulesAlone, limits: { ...rulesAlone.limits, openingSpeed: 12 }, ruleSet: club };
+  const asked = { delay: 12, winds: [0, 4, 8], tilts: [0], draws: 64 };
+  const { ends } = await weatherWindow(wild, asked);
+  expect(ends[0]?.check).toMatchObject({ id: "opening-speed", unit: "m/s", limit: 12 });
+  expect(ends[0]?.check?.value).toBeGreaterThanOrEqual(12);
+});
+
+test("weatherWindow() finds a keep-off zone into which only a middling wind carries it", async () => {
+  const zone = { kind: "circle", east: 1250, north: 0, radius: 300 } as const;
+  const beside: DecisionInputs = { ...rulesAlone, fieldLimits: { keepOff: [zone] } };
+  const find = async (row: readonly number[]) =>
+    (await weatherWindow(beside, { delay: 12, winds: row, tilts: [0], draws: 128 })).ends[0];
+  expect(await find([0, 8])).toMatchObject({ beyond: true, by: null });
+  const end = await find([0, 1, 2, 3, 4, 5, 6, 7, 8]);
+  expect(end).toMatchObject({ by: "rule", check: { id: "keep-off-zones" } });
+  expect(end!.wind!).toBeGreaterThan(0.5);
+  expect(end!.wind!).toBeLessThan(3);
+});

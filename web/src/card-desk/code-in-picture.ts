@@ -5,9 +5,13 @@ interface Detector {
 type DetectorMaker = new (options: { readonly formats: readonly string[] }) => Detector;
 
 /** The browser's reader of codes; null where it has none. */
-export function codeReader(): Detector | null {
+function browserReader(): Detector | null {
   const { BarcodeDetector } = globalThis as unknown as { readonly BarcodeDetector?: DetectorMaker };
-  return BarcodeDetector === undefined ? null : new BarcodeDetector({ formats: ["qr_code"] });
+  try {
+    return BarcodeDetector === undefined ? null : new BarcodeDetector({ formats: ["qr_code"] });
+  } catch {
+    return null;
+  }
 }
 
 /** Longer sides that a picture is looked at in [px]: fine dots first, then with less noise. */
@@ -22,28 +26,68 @@ const SIDES = [2400, 1400, 800] as const;
 export async function codeInPicture(picture: Blob): Promise<string | null> {
   const bitmap = await createImageBitmap(picture);
   try {
-    const [found] = (await codeReader()?.detect(bitmap)) ?? [];
-    return found?.rawValue ?? (await decoded(bitmap));
+    const found = await browserReader()
+      ?.detect(bitmap)
+      .then(firstText, () => null);
+    if (found != null) return found;
+    const decode = await decoder();
+    const longest = Math.max(bitmap.width, bitmap.height);
+    for (const side of new Set(SIDES.map((each) => Math.min(each, longest)))) {
+      const text = decode(bitmap, bitmap, side);
+      if (text !== null) return text;
+    }
+    return null;
   } finally {
     bitmap.close();
   }
 }
 
-/** As above, with a reader of its own, which is loaded only here. */
-async function decoded(bitmap: ImageBitmap): Promise<string | null> {
+/** Looks at a camera's picture as it is now; null where there is no code in it. */
+export type Look = (video: HTMLVideoElement) => Promise<string | null>;
+
+/** Looks one after the other, each at one size: the camera moves meanwhile. The browser's own reader where it has one that works. */
+export async function codeInSight(): Promise<Look> {
+  let reader = browserReader();
+  let decode = reader === null ? await decoder() : null;
+  let looks = 0;
+  return async (video) => {
+    const own = reader;
+    if (own !== null) {
+      try {
+        return firstText(await own.detect(video));
+      } catch {
+        reader = null;
+      }
+    }
+    decode ??= await decoder();
+    const side = SIDES[looks % SIDES.length] ?? SIDES[0];
+    looks += 1;
+    const size = { width: video.videoWidth, height: video.videoHeight };
+    return decode(video, size, Math.min(side, Math.max(size.width, size.height)));
+  };
+}
+
+function firstText([found]: readonly { readonly rawValue: string }[]): string | null {
+  return found === undefined || found.rawValue === "" ? null : found.rawValue;
+}
+
+interface Size {
+  readonly width: number;
+  readonly height: number;
+}
+
+/** A reader of its own, which is loaded only once a picture is to be read. */
+async function decoder() {
   const { default: decode } = await import("jsqr");
-  const longest = Math.max(bitmap.width, bitmap.height);
-  const sides = new Set(SIDES.map((side) => Math.min(side, longest)));
-  for (const side of sides) {
-    const [width, height] = [bitmap.width, bitmap.height].map((each) => Math.round((each * side) / longest));
-    if (!width || !height) return null;
-    const canvas = document.createElement("canvas");
-    [canvas.width, canvas.height] = [width, height];
-    const drawn = canvas.getContext("2d", { willReadFrequently: true });
-    if (drawn === null) return null;
-    drawn.drawImage(bitmap, 0, 0, width, height);
-    const found = decode(drawn.getImageData(0, 0, width, height).data, width, height);
-    if (found !== null && found.data !== "") return found.data;
-  }
-  return null;
+  const canvas = document.createElement("canvas");
+  const drawn = canvas.getContext("2d", { willReadFrequently: true });
+  return (picture: CanvasImageSource, { width, height }: Size, side: number): string | null => {
+    const scale = side / Math.max(width, height);
+    const [across, down] = [Math.round(width * scale), Math.round(height * scale)];
+    if (drawn === null || !across || !down) return null;
+    [canvas.width, canvas.height] = [across, down];
+    drawn.drawImage(picture, 0, 0, across, down);
+    const found = decode(drawn.getImageData(0, 0, across, down).data, across, down);
+    return found === null || found.data === "" ? null : found.data;
+  };
 }

@@ -11,6 +11,7 @@ import type {
   OutlinePoints,
   PlanWindow,
   TrajectoryColumns,
+  WindowEnd,
 } from "@delaywright/engine";
 
 export type { PlanWindow };
@@ -184,8 +185,8 @@ export interface WindowData {
   /** Clean and holding odds: rows by tilt, columns by wind. */
   readonly clean: readonly (readonly number[])[];
   readonly holds: readonly (readonly number[])[];
-  /** Wind up to which both odds reach their least, by tilt [m/s]; null: in none, not even a calm. */
-  readonly edges: readonly (number | null)[];
+  /** Up to which wind it stays good, by tilt, and what ends it. */
+  readonly ends: readonly WindowEnd[];
 }
 
 /** What a shortlist is asked about. */

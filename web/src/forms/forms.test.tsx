@@ -161,6 +161,20 @@ describe("forms", () => {
     expect(page).not.toMatch(/NaN|undefined|\[object/);
   });
 
+  test("show a half-typed limit beside the last right one, which counts", () => {
+    keep(
+      "i.rule-set.json",
+      { kind: "rule-set", version: 1, name: "Club", limits: { "wind-limit": { stop: "6 m/s" }, "landing-inside": {} } },
+      { "limits.wind-limit.stop": "7 m", "limits.landing-inside.stop": "30" },
+    );
+    const page = renderToString(<RuleSetForm path="i.rule-set.json" page />).replace(/<!-- -->/g, "");
+    expect(page).toMatch(/value="7 m"[^>]*>.*7 m.* found; a speed with its unit is accepted/);
+    expect(page).toContain("The last right value counts: 6 m/s.");
+    expect(page).toMatch(/value="30"[^>]*>.*30 found; a number from 0 to 1 is accepted/);
+    expect(page.match(/The last right value counts/g)).toHaveLength(1);
+    expect(page.match(/aria-invalid="true"/g)).toHaveLength(2);
+  });
+
   test("say yes, no, or that a thing is not said", () => {
     keep("h.plan.json", { kind: "plan", version: 1, name: "Demo", site: { daylight: true, fireMeans: false } });
     const page = renderToString(<PlanSiteForm path="h.plan.json" />);

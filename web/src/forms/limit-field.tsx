@@ -1,12 +1,12 @@
-import { issueSentence, type RuleWords, upperFirst } from "@delaywright/documents";
+import { checkField, issueSentence, type RuleWords, upperFirst } from "@delaywright/documents";
 import { TextField as AriaTextField, FieldError, Input, Label } from "react-aria-components";
 import { fieldId } from "../parts/field-id.js";
-import { FieldHints, frameClass } from "../parts/field-notes.js";
-import { isKeyed, joinField, valueAt } from "../parts/field-path.js";
+import { FieldHints, frameClass, lastRightWords } from "../parts/field-notes.js";
+import { joinField, withValue } from "../parts/field-path.js";
 import { readNumber } from "../parts/number-field.js";
 import { useField } from "../parts/use-field.js";
 import { useTyped } from "../parts/use-typed.js";
-import { entryNow, setField } from "../store/index.js";
+import { changeDocuments, entryNow } from "../store/index.js";
 
 export interface LimitFieldProps {
   readonly path: string;
@@ -33,31 +33,35 @@ export function limitValue(text: string, plain: boolean): string | number {
   return plain ? (readNumber(text) ?? text.trim()) : text;
 }
 
+/** Takes a limit away with what is typed in it; the rule itself stays, though nothing of it may be set any more. */
+function clearLimit(path: string, field: string, label: string): void {
+  const entry = entryNow(path);
+  if (entry?.raw == null) return;
+  const { [field]: _, ...drafts } = entry.drafts;
+  changeDocuments(label, [{ path, raw: withValue(entry.raw, field, undefined), drafts }]);
+}
+
 /** One limit of a rule: a quantity or a number, as the rule has it, or none. */
 export function LimitField({ path, at, which, label, rule }: LimitFieldProps) {
   const field = joinField(at, which);
   const state = useField(path, field, label);
-  const { value, draft } = state;
+  const { kind, value, draft } = state;
+  const issue =
+    kind === null || draft === undefined ? state.issue : checkField(kind, field, limitValue(draft, rule.plain));
   const stored = draft ?? (typeof value === "string" || typeof value === "number" ? String(value) : "");
   const [shown, setTyped] = useTyped(stored, means);
   const change = (text: string): void => {
     setTyped(text);
-    if (text.trim() !== "") {
-      setField(path, field, limitValue(text, rule.plain), label);
-      return;
-    }
-    // the rule itself stays, though nothing of it is set any more
-    const whole = valueAt(entryNow(path)?.raw, at);
-    const { [which]: _, ...rest } = isKeyed(whole) ? whole : {};
-    setField(path, at, rest, label);
+    if (text.trim() === "") clearLimit(path, field, label);
+    else state.send(limitValue(text, rule.plain));
   };
   return (
     <AriaTextField
-      className={frameClass(state)}
+      className={frameClass({ ...state, issue })}
       id={fieldId(path, field)}
       value={shown}
       onChange={change}
-      isInvalid={state.issue !== undefined}
+      isInvalid={issue !== undefined}
       validationBehavior="aria"
       autoComplete="off"
     >
@@ -68,8 +72,10 @@ export function LimitField({ path, at, which, label, rule }: LimitFieldProps) {
         spellCheck={false}
         autoCapitalize="off"
       />
-      {state.issue !== undefined && (
-        <FieldError className="field-error">{upperFirst(`${issueSentence({ ...state.issue, path: "" })}.`)}</FieldError>
+      {issue !== undefined && (
+        <FieldError className="field-error">
+          <b>{upperFirst(`${issueSentence({ ...issue, path: "" })}.`)}</b> {lastRightWords(draft, value)}
+        </FieldError>
       )}
       <FieldHints hint={`${rule.accepted}, or "none".`} doubts={state.doubts} />
     </AriaTextField>

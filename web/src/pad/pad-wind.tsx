@@ -6,7 +6,7 @@ import { WindGauge } from "../pictures/wind-gauge.js";
 import { readNow, readWords, type WeatherAge, wantsReading } from "../standing/weather-age.js";
 import { windDoubt } from "../standing/wind-doubt.js";
 import { type Entry, setField } from "../store/index.js";
-import { edgeOf } from "./pad-words.js";
+import { edgeOf, pastEdgeWords } from "./pad-words.js";
 import { steppedWind, turnedWind } from "./wind-step.js";
 
 interface PadWindProps {
@@ -42,14 +42,17 @@ export function PadWind({ told, window, age, plan, units }: PadWindProps) {
         {edge === null ? (
           <p>The edge follows: other winds are being flown.</p>
         ) : (
-          <WindGauge
-            now={wind.speed}
-            doubt={windDoubt(plan.raw, wind.speed)}
-            edge={edge.wind}
-            max={Math.max(8, ...(window?.winds ?? []))}
-            units={units}
-            stale={stale ? (age === null ? "not read" : readWords(age)) : null}
-          />
+          <>
+            <WindGauge
+              now={wind.speed}
+              doubt={windDoubt(plan.raw, wind.speed)}
+              edge={edge.wind}
+              max={Math.max(8, ...(window?.winds ?? []))}
+              units={units}
+              stale={stale ? (age === null ? "not read" : readWords(age)) : null}
+            />
+            <p className="pad-edge">{pastEdgeWords(edge, told.data.limits, units)}</p>
+          </>
         )}
       </div>
       <Stepper label="Wind" less="Less wind" more="More wind" onLess={step(-1)} onMore={step(1)}>

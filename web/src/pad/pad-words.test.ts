@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import type { PlanWindow } from "../compute/index.js";
 import { inventedSetting, inventedTold } from "../standing/invented.js";
-import { edgeOf, type PadStanding, padWords } from "./pad-words.js";
+import { edgeOf, type PadStanding, padWords, pastEdgeWords } from "./pad-words.js";
 
 const plain = (text: string | undefined): string => (text ?? "").replace(/\s/gu, " ");
 
@@ -18,8 +18,11 @@ const asCut = (odds: Partial<typeof cut.odds> = {}, data: object = {}, wind = 2.
     facts: { element: { kind: "adjustable", removedDepth: 0.004 }, wind: { speed: wind, from: 4, height: 2 } },
   });
 };
-const window = (edge: number | null, beyond = false) =>
-  ({ tilts: [0, 0.1], edges: [edge, 1], beyond: [beyond, false], winds: [0, 8] }) as unknown as PlanWindow;
+const drift = { id: "landing-inside", code: "landing-inside", verdict: "stop", value: 0.6, limit: 0.5, unit: "odds" };
+const byOdds = (wind: number | null, beyond = false) => ({ wind, beyond, by: beyond ? null : "clean", check: null });
+const windowOf = (end: object) => ({ tilts: [0, 0.1], ends: [end, byOdds(1)], winds: [0, 8] }) as unknown as PlanWindow;
+const window = (edge: number | null, beyond = false) => windowOf(byOdds(edge, beyond));
+const drifting = windowOf({ wind: 3.2, beyond: false, by: "rule", check: { ...drift, sense: "most" } });
 const standing = (more: Partial<PadStanding> = {}): PadStanding => ({
   told: asCut(),
   window: window(4.74),
@@ -48,6 +51,22 @@ describe("padWords()", () => {
     expect(words.answer).toBe("No: see the plan");
     expect(words.note?.lead).toBe("One check says stop.");
     expect(words.act).toBe("plan");
+  });
+
+  test("is good up to where a check says stop, and past it waits for less wind by that check", () => {
+    expect(plain(padWords(standing({ window: drifting })).answer)).toBe("Yes, to 3 m/s");
+    const stopped = asCut({}, { checks: [drift] }, 4.2);
+    const over = padWords(standing({ told: stopped, window: drifting }));
+    expect(over).toMatchObject({ answer: "No: wait", act: null });
+    expect(plain(over.note?.lead)).toBe("Over the edge by 1.0 m/s.");
+    expect(plain(over.note?.text)).toBe(
+      "Past the edge a check says stop: opened landings outside the field, most 50 %.",
+    );
+    // another check is not mended by less wind
+    const both = asCut({}, { checks: [drift, { ...drift, id: "ceiling", code: "ceiling" }] }, 4.2);
+    const twice = padWords(standing({ told: both, window: drifting }));
+    expect(twice).toMatchObject({ answer: "No: see the plan", note: { lead: "One check says stop." }, act: "plan" });
+    expect(padWords(standing({ told: asCut({}, {}, 3.3), window: drifting })).answer).toBe("Yes, at the edge");
   });
 
   test("waits for a new wind when the reading is old", () => {
@@ -94,7 +113,16 @@ describe("padWords()", () => {
 });
 
 test("edgeOf() takes the edge of the lean nearest to the guide's", () => {
-  expect(edgeOf(window(4.5), 0.02)).toEqual({ wind: 4.5, beyond: false });
-  expect(edgeOf(window(4.5), 0.09)).toEqual({ wind: 1, beyond: false });
+  expect(edgeOf(window(4.5), 0.02)).toEqual(byOdds(4.5));
+  expect(edgeOf(window(4.5), 0.09)).toEqual(byOdds(1));
   expect(edgeOf(null, 0)).toBeNull();
+});
+
+test("pastEdgeWords() says what ends it", () => {
+  const said = (end: object) =>
+    plain(pastEdgeWords(edgeOf(windowOf(end), 0)!, { leastClean: 0.8, leastHolds: 0.99 } as never, "metric"));
+  expect(said(byOdds(4.5))).toBe("Past the edge clean is below 80 %.");
+  expect(said({ ...byOdds(4.5), by: "holds" })).toBe("Past the edge holds is below 99.0 %.");
+  expect(said(byOdds(null))).toBe("In any wind clean is below 80 %.");
+  expect(said(byOdds(8, true))).toBe("");
 });

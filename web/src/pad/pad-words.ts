@@ -1,6 +1,7 @@
 import {
   amountIn,
   delayWords,
+  endWords,
   GLUE,
   holdsPercent,
   kindOfCut,
@@ -8,7 +9,7 @@ import {
   type SettingData,
   type UnitSystem,
 } from "@delaywright/documents";
-import type { OverCut } from "@delaywright/engine";
+import type { OverCut, WindowEnd } from "@delaywright/engine";
 import type { PlanWindow, Told } from "../compute/index.js";
 import { timeOf } from "../standing/motor-cut.js";
 import { badWords } from "../standing/outcome-words.js";
@@ -41,22 +42,26 @@ export interface PadWords {
   readonly act: "read" | "plan" | null;
 }
 
-/** Wind up to which the odds hold at the guide's lean [m/s]. */
-export interface Edge {
-  readonly wind: number | null;
-  /** Good in every wind that was tried. */
-  readonly beyond: boolean;
-}
-
 /** The edge for the lean that the guide has today; null while it is not known. */
-export function edgeOf(window: PlanWindow | null, tilt: number): Edge | null {
+export function edgeOf(window: PlanWindow | null, tilt: number): WindowEnd | null {
   if (window === null) return null;
   let at = 0;
   window.tilts.forEach((each, i) => {
     if (Math.abs(each - tilt) < Math.abs((window.tilts[at] ?? 0) - tilt)) at = i;
   });
-  const wind = window.edges[at];
-  return wind === undefined ? null : { wind, beyond: window.beyond[at] ?? false };
+  return window.ends[at] ?? null;
+}
+
+/**
+ * What ends it past the edge; empty where nothing does in the winds that were tried.
+ *
+ * @example
+ * pastEdgeWords(edge, limits, "metric"); // "Past the edge a check says stop: wind, most 8.94 m/s."
+ */
+export function pastEdgeWords(edge: WindowEnd, limits: Told["data"]["limits"], units: UnitSystem): string {
+  const why = endWords(edge, limits, units);
+  if (why === "") return "";
+  return edge.wind === null ? `In any wind ${why}.` : `Past the edge ${why}.`;
 }
 
 /** The motor as it is now: its setting as cut, else the one that is meant. */
@@ -72,8 +77,9 @@ function windBound(speed: number, units: UnitSystem): string {
   return `${Number(figure.toFixed(decimals))}${GLUE}${units === "metric" ? "m/s" : "mph"}`;
 }
 
-function goodWords(edge: Edge | null, units: UnitSystem): string {
+function goodWords(told: Told, edge: WindowEnd | null, units: UnitSystem): string {
   if (edge === null || edge.wind === null) return "Yes";
+  if (isOver(told, edge)) return "Yes, at the edge";
   return edge.beyond ? `Yes, past ${windBound(edge.wind, units)}` : `Yes, to ${windBound(edge.wind, units)}`;
 }
 
@@ -154,9 +160,10 @@ export function padWords(standing: PadStanding): PadWords {
       act: "read",
     };
   const edge = edgeOf(window, data.given.guide.tilt);
-  const stops = stopNote(told);
+  const stops = stopNote(told, edge);
+  if (good && stops === null && isStopped(told, edge)) return { ...shown, ...waitWords(told, edge, units) };
   if (good && stops !== null) return { ...shown, answer: "No: see the plan", note: stops, act: "plan" };
-  if (good) return { ...shown, answer: goodWords(edge, units), note: null, act: null };
+  if (good) return { ...shown, answer: goodWords(told, edge, units), note: null, act: null };
   return { ...shown, ...notGood(told, setting, edge, units) };
 }
 
@@ -176,9 +183,34 @@ function wayWords({ ballast, rockets }: OverCut, units: UnitSystem): string {
     : `${rocket.name} would suit it: ${percent(rocket.clean)}.`;
 }
 
-/** What says stop though the odds are good: it comes before a yes is believed. */
-function stopNote({ data }: Told): PadWords["note"] {
-  const stops = data.checks.filter(({ verdict }) => verdict === "stop").length;
+/** Whether it blows past an edge that a calmer wind would be short of. */
+function isOver({ facts }: Told, edge: WindowEnd | null): edge is WindowEnd & { readonly wind: number } {
+  return edge !== null && edge.wind !== null && edge.wind > 0 && facts.wind.speed > edge.wind;
+}
+
+function overWords({ facts }: Told, edge: { readonly wind: number }, units: UnitSystem): string {
+  return `Over the edge by ${amountIn(facts.wind.speed - edge.wind, "wind", units)}.`;
+}
+
+/** Whether the check that ends it says stop already, for want of a calmer wind. */
+function isStopped(told: Told, edge: WindowEnd | null): edge is WindowEnd & { readonly wind: number } {
+  const { checks } = told.data;
+  return isOver(told, edge) && checks.some(({ id, verdict }) => verdict === "stop" && id === edge.check?.id);
+}
+
+function waitWords(
+  told: Told,
+  edge: WindowEnd & { readonly wind: number },
+  units: UnitSystem,
+): Pick<PadWords, "answer" | "note" | "act"> {
+  const text = pastEdgeWords(edge, told.data.limits, units);
+  return { answer: "No: wait", note: { lead: overWords(told, edge, units), text }, act: null };
+}
+
+/** What else says stop though the odds are good: it comes before a yes is believed. */
+function stopNote(told: Told, edge: WindowEnd | null): PadWords["note"] {
+  const waits = isStopped(told, edge) ? edge.check?.id : null;
+  const stops = told.data.checks.filter(({ id, verdict }) => verdict === "stop" && id !== waits).length;
   if (stops === 0) return null;
   return {
     lead: stops === 1 ? "One check says stop." : `${stops} checks say stop.`,
@@ -187,22 +219,20 @@ function stopNote({ data }: Told): PadWords["note"] {
 }
 
 function notGood(
-  { data, facts }: Told,
+  told: Told,
   setting: SettingData,
-  edge: Edge | null,
+  edge: WindowEnd | null,
   units: UnitSystem,
 ): Pick<PadWords, "answer" | "note" | "act"> {
-  const { speed } = facts.wind;
+  const { data } = told;
   const bad = badWords(setting.odds);
   const of = bad === "" ? "" : `Of 100: ${bad}.`;
   const holds =
     setting.odds.holds < data.limits.leastHolds
       ? ` Holds ${holdsPercent(setting.odds.holds)}, least ${holdsPercent(data.limits.leastHolds)}.`
       : "";
-  if (edge !== null && edge.wind !== null && edge.wind > 0 && speed > edge.wind) {
-    const lead = `Over the edge by ${amountIn(speed - edge.wind, "wind", units)}.`;
-    return { answer: "No: wait", note: { lead, text: `${of}${holds}` }, act: null };
-  }
+  if (isOver(told, edge))
+    return { answer: "No: wait", note: { lead: overWords(told, edge, units), text: `${of}${holds}` }, act: null };
   const lead =
     edge !== null && (edge.wind === null || edge.wind === 0)
       ? "No wind makes it good enough."

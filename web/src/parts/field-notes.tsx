@@ -8,6 +8,13 @@ function capital(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);
 }
 
+/** What counts while a draft stands in a field: nothing to say without a draft, or where nothing stood before it. */
+export function lastRightWords(draft: string | undefined, last: unknown): string {
+  return draft !== undefined && (typeof last === "string" || typeof last === "number")
+    ? `The last right value counts: ${last}.`
+    : "";
+}
+
 /** What is wrong in a field, two right spellings, and what counts until then. */
 export function problemWords(
   issue: Issue,
@@ -19,12 +26,8 @@ export function problemWords(
   const right = issue.path === field ? spellings(kind, field) : [];
   const wrong =
     draft?.trim() === "" ? "Nothing stands here" : capital(issueSentence({ ...issue, path: "", example: "" }));
-  const write = right.length === 0 ? "" : ` Write ${right.join(" or ")}.`;
-  const counts =
-    draft !== undefined && (typeof last === "string" || typeof last === "number")
-      ? ` The last right value counts: ${last}.`
-      : "";
-  return { wrong: `${wrong}.`, mend: `${write}${counts}`.trim() };
+  const write = right.length === 0 ? "" : `Write ${right.join(" or ")}.`;
+  return { wrong: `${wrong}.`, mend: `${write} ${lastRightWords(draft, last)}`.trim() };
 }
 
 /** The error of a field, under it. */

@@ -14,8 +14,9 @@ const sample = {
     [0.85, 0.8, 0.7, 0.4, 0.1],
   ],
   holds: [winds.map(() => 0.999), winds.map(() => 0.999)],
-  edges: [4.4, 2],
+  ends: [4.4, 2].map((wind) => ({ wind, beyond: false, by: "clean" as const, check: null })),
 };
+const none = { wind: null, beyond: false, by: "clean", check: null } as const;
 
 describe("cellTone", () => {
   it("follows the least odds, and never calls good what does not hold", () => {
@@ -60,7 +61,8 @@ describe("WeatherWindow", () => {
         units="metric"
       />,
     );
-    expect(markup).toContain("80\u202f% up to 4.4\u202fm/s");
+    expect(markup).toContain("good up to 4.4\u202fm/s");
+    expect(markup.replace(/\s/gu, " ")).toContain("Past it clean is below 80 %.");
     expect(markup).not.toMatch(/NaN|Infinity|undefined/);
   });
 
@@ -68,14 +70,14 @@ describe("WeatherWindow", () => {
     const markup = renderToStaticMarkup(
       <>
         <WeatherWindow
-          window={{ ...sample, edges: [null, null], clean: [[Number.NaN]] }}
+          window={{ ...sample, ends: [none, none], clean: [[Number.NaN]] }}
           limits={limits}
           today={null}
           windHeight={2}
           units="imperial"
         />
         <WeatherWindow
-          window={{ delay: 0, winds: [], tilts: [], clean: [], holds: [], edges: [] }}
+          window={{ delay: 0, winds: [], tilts: [], clean: [], holds: [], ends: [] }}
           limits={limits}
           today={{ wind: Number.NaN, doubt: Number.NaN, tilt: 0 }}
           unopened={{ direction: "north", within: [null] }}
@@ -89,10 +91,10 @@ describe("WeatherWindow", () => {
 });
 
 describe("WindGauge", () => {
-  it("says in words up to which wind the odds hold", () => {
+  it("says in words up to which wind it is good", () => {
     expect(
       renderToStaticMarkup(<WindGauge now={2.2} doubt={0.7} edge={4.5} max={8} units="metric" stale={null} />),
-    ).toContain("The odds hold up to 4.5\u202fm/s.");
+    ).toContain("Good up to 4.5\u202fm/s.");
     expect(
       renderToStaticMarkup(<WindGauge now={2.2} doubt={0.7} edge={null} max={8} units="metric" stale={null} />),
     ).toContain("no wind is good");

@@ -1,8 +1,8 @@
-import type { UnitSystem } from "@delaywright/documents";
+import { endWords, type UnitSystem } from "@delaywright/documents";
 import type { Limits } from "@delaywright/engine";
 import type { ReactNode } from "react";
 import type { WindowData } from "../compute/told.js";
-import { amount, hundredths, percent, shownUnit } from "./figures.js";
+import { amount, hundredths, shownUnit } from "./figures.js";
 import { Picture, type PictureTable } from "./picture.js";
 import { textWidth } from "./place-labels.js";
 import { isFigure, linePath, type Point, within } from "./scale.js";
@@ -51,15 +51,16 @@ export function columnOf(wind: number, winds: readonly number[]): number {
 /** Odds as a tide table over wind and tilt, with the edge drawn through and today above it. */
 export function WeatherWindow(props: WeatherWindowProps): ReactNode {
   const { window, limits, today, unopened, windHeight, units } = props;
-  const { winds, tilts, clean, holds, edges } = window;
+  const { winds, tilts, clean, holds, ends } = window;
   const { perSi, unit } = shownUnit("wind", units);
   const windFigure = (wind: number): string => `${Math.round(wind * perSi * 2) / 2}`;
-  const edge = edges[0];
+  const [end] = ends;
   const edgeWords = (long: boolean): string => {
-    const least = percent(limits.leastClean);
-    if (!isFigure(edge)) return `no wind gives ${least}`;
-    const beyond = edge >= (winds.at(-1) ?? 0) - 1e-9 ? " and more" : "";
-    return long ? `${least} up to ${amount(edge, "wind", units)}${beyond}` : least;
+    if (!isFigure(end?.wind)) return "no wind is good";
+    const upTo = `good up to ${amount(end.wind, "wind", units)}`;
+    if (!long) return upTo;
+    const why = endWords(end, limits, units);
+    return why === "" ? `${upTo} and more` : `${upTo}, then ${why}`;
   };
   return (
     <Picture
@@ -79,7 +80,7 @@ export function WeatherWindow(props: WeatherWindowProps): ReactNode {
         const foot = top + row * tilts.length;
         const every = Math.max(1, Math.ceil((24 * grow) / cell));
         const points = edgeLine(
-          edges.map((at) => x(isFigure(at) ? columnOf(at, winds) : -0.5)),
+          ends.map(({ wind }) => x(isFigure(wind) ? columnOf(wind, winds) : -0.5)),
           { top, row, from: left, to: left + cell * winds.length },
         );
         const todayAt = today ? x(columnOf(today.wind, winds)) : 0;
@@ -218,11 +219,12 @@ export function edgeLine(
 }
 
 function inWords({ window, limits, today, units }: WeatherWindowProps): string {
-  const edge = window.edges[0];
-  const least = percent(limits.leastClean);
-  const bound = isFigure(edge)
-    ? `With the least tilt they fall below ${least} at about ${amount(edge, "wind", units)}.`
-    : `At no wind do they reach ${least}.`;
+  const [end] = window.ends;
+  const why = end === undefined ? "" : endWords(end, limits, units);
+  const past = why === "" ? "" : ` Past it ${why}.`;
+  const bound = isFigure(end?.wind)
+    ? `With the least tilt it is good up to about ${amount(end.wind, "wind", units)}.${past}`
+    : "With the least tilt no wind is good.";
   const now = today ? ` Today ${amount(today.wind, "wind", units)}.` : "";
   return `Odds of a clean opening at ${window.delay.toFixed(1)} s over wind speed and tilt of the guide. ${bound}${now}`;
 }

@@ -11,7 +11,7 @@ export interface WindGaugeProps {
   readonly now: number;
   /** One sigma of it [m/s]; 0: none. */
   readonly doubt: number;
-  /** Wind up to which the odds hold [m/s]; null: no wind is good. */
+  /** Wind up to which it is good [m/s]; null: no wind is. */
   readonly edge: number | null;
   /** End of the gauge [m/s]. */
   readonly max: number;
@@ -24,7 +24,7 @@ export interface WindGaugeProps {
 const MIDDLE = 44;
 const HALF = 11;
 
-/** The wind read against the edge up to which the odds hold, with the reading's doubt. */
+/** The wind read against the edge up to which it is good, with the reading's doubt. */
 export function WindGauge({ now, doubt, edge, max, units, stale }: WindGaugeProps): ReactNode {
   const words = (speed: number): string => amount(speed, "wind", units);
   const { perSi } = shownUnit("wind", units);
@@ -35,7 +35,7 @@ export function WindGauge({ now, doubt, edge, max, units, stale }: WindGaugeProp
     <Picture
       name="wind-gauge"
       title="Wind against the edge"
-      description={`Wind ${words(now)}${stale ? `, read ${stale}` : ""}. ${good > 0 ? `The odds hold up to ${words(good)}.` : "The odds hold at no wind."}`}
+      description={`Wind ${words(now)}${stale ? `, read ${stale}` : ""}. ${good > 0 ? `Good up to ${words(good)}.` : "No wind is good."}`}
       saves={false}
       firstWidth={362}
       draw={({ width, grow }) => {

@@ -106,7 +106,7 @@ function SignedSheet({ plan, prep, units }: SignedSheetProps) {
             step.
           </p>
         </header>
-        <div className="prep-columns">
+        <div className={flight === null && unfolded ? "prep-columns prep-read" : "prep-columns"}>
           <PrepSheet
             data={data}
             units={units}

@@ -51,6 +51,33 @@ test("setField keeps the last right value while a text cannot be read", async ()
   expect(store.memory.get(path)?.drafts).toEqual({});
 });
 
+test("setField keeps a club's last right limit while the next one is half typed, beside that of another rule", async () => {
+  const name = freshName();
+  const store = await freshStore({ name, mirror: noMirror });
+  const limits = { "wind-limit": { look: "4 m/s", stop: "6 m/s" }, "landing-inside": {} };
+  const raw = { kind: "rule-set", version: 1, name: "Club", limits };
+  const path = store.add("rule-set", raw);
+  store.setField(path, "limits.wind-limit.stop", "7 m", "Stop");
+  store.setField(path, "limits.landing-inside.stop", 30, "Stop");
+  expect(store.memory.get(path)).toMatchObject({
+    raw,
+    drafts: { "limits.wind-limit.stop": "7 m", "limits.landing-inside.stop": "30" },
+  });
+  await store.keeper.idle();
+  store.close();
+  const again = await freshStore({ name, mirror: noMirror });
+  expect(again.memory.get(path)).toMatchObject({ raw, drafts: { "limits.wind-limit.stop": "7 m" } });
+  again.setField(path, "limits.wind-limit.stop", "7 m/s", "Stop");
+  again.setField(path, "limits.landing-inside.stop", 0.3, "Stop");
+  expect(again.memory.get(path)).toMatchObject({
+    raw: { limits: { "wind-limit": { look: "4 m/s", stop: "7 m/s" }, "landing-inside": { stop: 0.3 } } },
+    drafts: {},
+  });
+  again.setField(path, "limits.wind-limit.look", "4 m", "Look");
+  again.setField(path, "limits.wind-limit", "off", "Wind: turned off");
+  expect(again.memory.get(path)).toMatchObject({ raw: { limits: { "wind-limit": "off" } }, drafts: {} });
+});
+
 test("setField of what is there already changes nothing, and of what is not there does no harm", async () => {
   const { store, path } = await withRocket();
   const before = store.memory.get(path);

@@ -26,6 +26,15 @@ test("keptDrafts keeps the drafts of a row that was changed in place", () => {
   expect(keptDrafts({ "fins[1].root": "x", "fins[1].span": "y" }, before, after)).toEqual({ "fins[1].root": "x" });
 });
 
+test("keptDrafts keeps what is half typed in one limit of a rule when the other is taken away", () => {
+  const club = { limits: { "wind-limit": { look: "4 m/s", stop: "6 m/s" } } };
+  const drafts = { "limits.wind-limit.look": "5 m", "limits.wind-limit.stop": "7 m" };
+  expect(keptDrafts(drafts, club, { limits: { "wind-limit": { look: "4 m/s" } } })).toEqual({
+    "limits.wind-limit.look": "5 m",
+  });
+  expect(keptDrafts(drafts, club, { limits: {} })).toEqual({});
+});
+
 test("keptDrafts gives the same object where nothing is dropped", () => {
   const drafts = { diameter: "z" };
   expect(keptDrafts(drafts, before, { ...before })).toBe(drafts);

@@ -48,6 +48,11 @@ export class CardDeskPage {
     await (await chooser).setFiles({ name: "card.png", mimeType: "image/png", buffer: picture });
   }
 
+  /** Takes the camera out. */
+  async look(): Promise<void> {
+    await this.card.getByRole("button", { name: "Look with the camera" }).click();
+  }
+
   said(): Promise<string> {
     return words(this.answer);
   }

@@ -1,4 +1,5 @@
 import { clubIssues, ruleById, rules } from "@delaywright/engine";
+import { type Fault, joinPath, show } from "../../issue.js";
 import { nearestName } from "../../nearest.js";
 import type { RawView } from "../raw.js";
 import { readLimit } from "./limit.js";
@@ -13,6 +14,16 @@ export function checkRuleSet(club: RawView): void {
     if (upTo <= before) row.at("upTo").report("not-rising", "more than in the row before");
     before = upTo;
   }
+}
+
+/** What is wrong with one limit of a rule, by that rule alone; nothing of any other field. */
+export function limitFault(steps: readonly PropertyKey[], value: unknown): Fault | undefined {
+  const [limits, id, which] = steps;
+  if (limits !== "limits" || (which !== "look" && which !== "stop") || value === undefined) return undefined;
+  const rule = ruleById(String(id));
+  const read = rule && readLimit(rule, value);
+  if (read === undefined || read.ok) return undefined;
+  return { path: joinPath(steps), code: read.code, found: show(value), accepted: read.accepted, example: read.example };
 }
 
 function checkLimit(limit: RawView, id: string): void {
