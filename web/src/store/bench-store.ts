@@ -252,7 +252,7 @@ export class BenchStore {
     const label = added.length === 1 ? `import of ${added[0]?.name}` : `import of ${added.length} documents`;
     for (const { path, bytes, gzip } of records) {
       const own = new Uint8Array(bytes);
-      await this.records.put(path, gzip ? own : await gzipped(own));
+      await this.records.put(path, gzip ? new Blob([own]) : await gzipped(own));
     }
     if (edits.length > 0) this.change(label, edits, { imported: true });
     const found = issuesOf(entries, added).filter((issue) => !this.isThere(issue.code, issue.found));

@@ -97,12 +97,12 @@ export function exportDocuments(paths: readonly string[]): Promise<readonly stri
 }
 
 /** Keeps a compressed file that a log is read from under the path by which the log names it. False: it is gone with this page. */
-export function keepRecord(path: string, gzip: Uint8Array<ArrayBuffer>): Promise<boolean> {
+export function keepRecord(path: string, gzip: Blob): Promise<boolean> {
   return store.records.put(path, gzip);
 }
 
 /** A file that a log was read from, compressed; null where it is not on this device. */
-export function readRecord(path: string): Promise<Uint8Array<ArrayBuffer> | null> {
+export function readRecord(path: string): Promise<Blob | null> {
   return store.records.read(path);
 }
 

@@ -221,7 +221,7 @@ describe("DebriefDesk", () => {
     const whole = new Uint8Array(await csv("first-flight").arrayBuffer());
     expect(path).toBe(recordPath("First Flight.csv", whole));
     expect(await gunzipped(gzip)).toEqual(whole);
-    const [again] = await room.ask({ kind: "open", file: { bytes: new Blob([gzip]), gzip: true } });
+    const [again] = await room.ask({ kind: "open", file: { bytes: gzip, gzip: true } });
     expect(again).toMatchObject({ kind: "opened", previewed: { ok: true } });
     const [broken] = await room.ask({ kind: "open", file: { bytes: csv("first-flight"), gzip: true } });
     expect(broken).toEqual({ kind: "opened", job: broken?.job, previewed: null });

@@ -92,8 +92,7 @@ export class DebriefDesk {
   /** False: it cannot be unpacked. */
   private async open(file: LogFile): Promise<boolean> {
     this.opening = file;
-    const given = new Uint8Array(await file.bytes.arrayBuffer());
-    const bytes = file.gzip ? await gunzipped(given) : given;
+    const bytes = file.gzip ? await gunzipped(file.bytes) : new Uint8Array(await file.bytes.arrayBuffer());
     if (this.opening !== file) throw new Dropped();
     this.bytes = bytes ?? new Uint8Array();
     this.read.clear();

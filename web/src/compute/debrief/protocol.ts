@@ -126,7 +126,7 @@ export interface PackedLog {
   /** Says what is in it. */
   readonly path: string;
   /** Compressed. */
-  readonly gzip: Uint8Array<ArrayBuffer>;
+  readonly gzip: Blob;
 }
 
 /** From the page. A later debrief drops the one before, a later file the one that is still read. */
