@@ -1,8 +1,9 @@
 import type { Kind, Raw } from "@delaywright/documents";
 import { BenchStore, type ChangeOptions } from "./bench-store.js";
 import type { Edit, Entry } from "./entry.js";
-import type { ImportReport, Incoming } from "./exchange.js";
+import type { ImportReport } from "./exchange.js";
 import type { UndoResult } from "./history.js";
+import type { Incoming, ReadFiles } from "./read-incoming.js";
 
 /** The bench of this page. */
 export const store = new BenchStore();
@@ -111,9 +112,16 @@ export function rawFile(path: string): string | undefined {
   return store.rawFile(path);
 }
 
-/** Takes files in, in one step of undo. Documents that are there already are not doubled; nothing that is there is changed. */
-export function importInto(files: readonly Incoming[]): Promise<ImportReport> {
-  return store.importInto(files);
+/**
+ * Takes files in, in one step of undo. Documents that are there already are not doubled; nothing that is there is changed.
+ *
+ * @param read reads them; left out: here, on the page
+ */
+export function importInto(
+  files: readonly Incoming[],
+  read?: (files: readonly Incoming[]) => Promise<ReadFiles>,
+): Promise<ImportReport> {
+  return store.importInto(files, read);
 }
 
 /** Deletes every document, in one step of undo. */
