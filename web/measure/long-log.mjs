@@ -21,11 +21,13 @@ const presses = ["Climb", "Closer", "Closer", "Later", "Earlier", "Farther", "Wh
  * the time when an element says something. It looks at little: what is measured must not be slowed by the question.
  */
 function bringFrames() {
-  window.whenWords = (selector, words) =>
-    new Promise((resolve) => {
+  window.whenWords = (selector, words, patience) =>
+    new Promise((resolve, reject) => {
+      const latest = performance.now() + patience;
       const look = () => {
         const there = [...document.querySelectorAll(selector)].some((each) => each.textContent.startsWith(words));
         if (there) resolve(performance.now());
+        else if (performance.now() > latest) reject(new Error(`"${words}" was never said`));
         else requestAnimationFrame(look);
       };
       look();
@@ -69,12 +71,16 @@ class LongLog {
     return { task, frame };
   }
 
+  /** When an element says something [ms]. */
+  said(selector, words) {
+    return this.page.evaluate((given) => window.whenWords(...given), [selector, words, PATIENCE]);
+  }
+
   /** Time until an element says something after something was done [ms]. */
   async timed(act, selector, words) {
     const since = await this.page.evaluate(() => performance.now());
-    const there = this.page.evaluate(([where, what]) => window.whenWords(where, what), [selector, words]);
-    await act();
-    return (await there) - since;
+    const [there] = await Promise.all([this.said(selector, words), act()]);
+    return there - since;
   }
 
   /** Until its columns are shown [ms]. */
@@ -91,7 +97,7 @@ class LongLog {
     await button.scrollIntoViewIfNeeded();
     const { x, y } = middle(await button.boundingBox());
     const time = await this.timed(() => this.tap(x, y), ".debrief-events th", "Burnout");
-    await this.page.evaluate(() => window.whenWords(".debrief [role=status]", "The debrief is ready."));
+    await this.said(".debrief [role=status]", "The debrief is ready.");
     return time;
   }
 
