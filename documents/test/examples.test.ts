@@ -3,9 +3,8 @@ import { fileURLToPath } from "node:url";
 import { gunzipSync, gzipSync } from "node:zlib";
 import { expect, test } from "vitest";
 import type { GivenFile } from "../src/exchange/exchange.js";
-import { exportLibrary } from "../src/exchange/export-library.js";
+import { exportLibraries } from "../src/exchange/export-library.js";
 import { importFiles } from "../src/exchange/import-files.js";
-import { piecesOfRecord } from "../src/exchange/records.js";
 import { memoryFiles, utf8 } from "../src/file-source.js";
 import { loadPlan } from "../src/load-plan.js";
 import { planToEngine } from "../src/to-engine.js";
@@ -43,11 +42,16 @@ test("importFiles() takes all examples at once, and every plan is as ready as in
   }
 });
 
-test("exportLibrary() and importFiles() give every example back as it was", async () => {
+test("exportLibraries() and importFiles() give every example back as it was", async () => {
   const { entries, records } = await importFiles(exampleFiles());
   expect(records.length).toBe(2);
-  const pieces = records.flatMap(({ path, bytes }) => piecesOfRecord({ path, gzip: gzipSync(bytes) }));
-  const back = await importFiles([{ name: "backup.json", bytes: utf8(exportLibrary(entries, "Examples", pieces)) }]);
+  const packed = records.map(({ path, bytes }) => {
+    const gzip = gzipSync(bytes);
+    return { path, size: gzip.length, read: async (from: number, to: number) => gzip.subarray(from, to) };
+  });
+  const [text = "", ...others] = await exportLibraries(entries, "Examples", packed);
+  expect(others).toEqual([]);
+  const back = await importFiles([{ name: "backup.json", bytes: utf8(text) }]);
   const unzipped = back.records.map(({ path, bytes, gzip }) => ({ path, bytes: gzip ? gunzipSync(bytes) : bytes }));
   expect(unzipped.map(({ path, bytes }) => [path, [...bytes]])).toEqual(
     records.map(({ path, bytes }) => [path, [...bytes]]),

@@ -16,8 +16,22 @@ const categories = ["devtools.timeline", "disabled-by-default-devtools.timeline"
 /** Presses of the plot's buttons: in, along, out. */
 const presses = ["Climb", "Closer", "Closer", "Later", "Earlier", "Farther", "Whole flight", "Closer", "Climb"];
 
-/** Runs in the page: notes the time between frames in `window.frameTimes` [ms]. */
+/**
+ * Runs in the page: notes the time between frames in `window.frameTimes` [ms]; `window.whenWords(selector, words)` resolves to
+ * the time when an element says something. It looks at little: what is measured must not be slowed by the question.
+ */
 function bringFrames() {
+  window.whenWords = (selector, words, patience) =>
+    new Promise((resolve, reject) => {
+      const latest = performance.now() + patience;
+      const look = () => {
+        const there = [...document.querySelectorAll(selector)].some((each) => each.textContent.startsWith(words));
+        if (there) resolve(performance.now());
+        else if (performance.now() > latest) reject(new Error(`"${words}" was never said`));
+        else requestAnimationFrame(look);
+      };
+      look();
+    });
   window.frameTimes = [];
   let last = 0;
   const tick = (now) => {
@@ -57,12 +71,16 @@ class LongLog {
     return { task, frame };
   }
 
-  /** Time until something is there after something was done [ms]. */
-  async timed(act, there) {
+  /** When an element says something [ms]. */
+  said(selector, words) {
+    return this.page.evaluate((given) => window.whenWords(...given), [selector, words, PATIENCE]);
+  }
+
+  /** Time until an element says something after something was done [ms]. */
+  async timed(act, selector, words) {
     const since = await this.page.evaluate(() => performance.now());
-    await act();
-    await there.waitFor({ timeout: PATIENCE });
-    return (await this.page.evaluate(() => performance.now())) - since;
+    const [there] = await Promise.all([this.said(selector, words), act()]);
+    return there - since;
   }
 
   /** Until its columns are shown [ms]. */
@@ -70,15 +88,21 @@ class LongLog {
     const chooser = this.page.waitForEvent("filechooser");
     await this.page.getByRole("button", { name: "Choose the altimeter's log" }).click();
     const given = await chooser;
-    return this.timed(() => given.setFiles(log), this.page.getByRole("button", { name: /take this log$/i }));
+    return this.timed(() => given.setFiles(log), ".log-shown .debrief-do", "The columns are right");
   }
 
   /** Until its events are shown [ms]; ends when all draws are flown. */
   async take() {
     const button = this.page.getByRole("button", { name: /take this log$/i });
-    const time = await this.timed(() => button.click(), this.page.getByRole("rowheader", { name: "Burnout" }));
-    await this.page.getByText("The debrief is ready.").waitFor({ state: "attached", timeout: PATIENCE });
+    await button.scrollIntoViewIfNeeded();
+    const { x, y } = middle(await button.boundingBox());
+    const time = await this.timed(() => this.tap(x, y), ".debrief-events th", "Burnout");
+    await this.said(".debrief [role=status]", "The debrief is ready.");
     return time;
+  }
+
+  tap(x, y) {
+    return this.touch ? this.page.touchscreen.tap(x, y) : this.page.mouse.click(x, y);
   }
 
   async zoom() {
@@ -90,7 +114,7 @@ class LongLog {
     return this.moved("zoom", async () => {
       for (const name of presses) {
         const { x, y } = at[name];
-        await (this.touch ? this.page.touchscreen.tap(x, y) : this.page.mouse.click(x, y));
+        await this.tap(x, y);
         await this.page.waitForTimeout(400);
       }
     });

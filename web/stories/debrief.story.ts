@@ -35,6 +35,17 @@ story(
       await debrief.set("Unit of Height (m)", "ft");
       const right = Number(/top ([\d,]+)/.exec(await words(debrief.shown))?.[1]?.replace(",", ""));
       expect(right / wrong).toBeCloseTo(0.3048, 2);
+    });
+
+    await story.step("what was put right stays when the phone is turned, and turned back", async () => {
+      const size = page.viewportSize() ?? { width: 0, height: 0 };
+      const said = await words(debrief.shown);
+      const turned = size.width > 600 ? { width: 390, height: 844 } : { width: size.height, height: size.width };
+      for (const next of [turned, size]) {
+        await page.setViewportSize(next);
+        await expect(debrief.shown.getByRole("button", { name: /^ft Unit of Height/ })).toBeVisible();
+        expect(await words(debrief.shown)).toBe(said);
+      }
       await debrief.take();
     });
 

@@ -45,10 +45,13 @@ export interface ImportedRecord {
   readonly gzip: boolean;
 }
 
-/** A file of figures to be exported, compressed. */
+/** A file of figures to be exported, compressed: read stretch by stretch, as it may be large. */
 export interface ExportRecord {
   readonly path: string;
-  readonly gzip: Uint8Array;
+  /** [bytes] */
+  readonly size: number;
+  /** Its bytes from one place to before another. */
+  readonly read: (from: number, to: number) => Promise<Uint8Array>;
 }
 
 /** Everything that came in. */

@@ -66,11 +66,11 @@ describe("exportLibrary()", () => {
 
 describe("exportLibraries()", () => {
   test("is one library, and as many as it takes where one would be too large to read again", async () => {
-    expect(exportLibraries([{ path: "t.json", raw: tool }], "Bench").length).toBe(1);
-    expect(exportLibraries([], "Bench").length).toBe(1);
+    expect(await exportLibraries([{ path: "t.json", raw: tool }], "Bench")).toHaveLength(1);
+    expect(await exportLibraries([], "Bench")).toHaveLength(1);
     const note = "n".repeat(9_000);
     const entries = Array.from({ length: 700 }, (_, i) => ({ path: `m-${i}.motor.json`, raw: { ...motor, note } }));
-    const texts = exportLibraries(entries, "Bench");
+    const texts = await exportLibraries(entries, "Bench");
     expect(texts.length).toBe(2);
     for (const text of texts) expect(utf8(text).length).toBeLessThanOrEqual(LARGEST_FILE);
     const back = await importFiles(texts.map((text, i) => file(`backup-${i}.json`, text)));

@@ -3,7 +3,7 @@ import { utf8 } from "../file-source.js";
 import { isKind } from "../kinds/kinds.js";
 import type { Raw } from "../migrate.js";
 import type { ExportEntry, ExportRecord } from "./exchange.js";
-import { piecesOfRecord, type RecordPiece } from "./records.js";
+import { piecesOfRecord, pieceText, sizeOfPiece } from "./records.js";
 
 /** Deepest document that stands in a library as itself: the library around it adds two. */
 const DEEPEST_INSIDE = 60;
@@ -16,16 +16,16 @@ const DEEPEST_INSIDE = 60;
  *
  * @param entries paths and documents; the paths as the documents name each other by them, each once
  * @param name what the library is called
- * @param records pieces of the files that logs were read from
  * @returns JSON text of a library document, ending with a line break
  * @example
  * exportLibrary([{ path: "larkmoor.field.json", raw: field }], "My bench");
  */
-export function exportLibrary(
-  entries: readonly ExportEntry[],
-  name: string,
-  records: readonly RecordPiece[] = [],
-): string {
+export function exportLibrary(entries: readonly ExportEntry[], name: string): string {
+  return libraryText(entries, name, []);
+}
+
+/** `records`: pieces of the files that logs were read from, as JSON. */
+function libraryText(entries: readonly ExportEntry[], name: string, records: readonly string[]): string {
   const documents = entries.filter((entry): entry is ExportEntry & { raw: Raw } => fits(entry.raw));
   const others = entries.filter((entry) => !fits(entry.raw));
   const unreadable = others.map(({ path, raw, text }) => ({
@@ -39,10 +39,10 @@ export function exportLibrary(
     `"kind": "library"`,
     `"version": 1`,
     `"name": ${JSON.stringify(name)}`,
-    `"files": ${lines(documents.map((entry) => entry.path))}`,
-    `"documents": ${lines(documents.map((entry) => entry.raw))}`,
-    ...(unreadable.length === 0 ? [] : [`"unreadable": ${lines(unreadable)}`]),
-    ...(drafts.length === 0 ? [] : [`"drafts": ${lines(drafts)}`]),
+    `"files": ${listed(documents.map((entry) => entry.path))}`,
+    `"documents": ${listed(documents.map((entry) => entry.raw))}`,
+    ...(unreadable.length === 0 ? [] : [`"unreadable": ${listed(unreadable)}`]),
+    ...(drafts.length === 0 ? [] : [`"drafts": ${listed(drafts)}`]),
     ...(records.length === 0 ? [] : [`"records": ${lines(records)}`]),
   ];
   return `{\n  ${parts.join(",\n  ")}\n}\n`;
@@ -54,24 +54,25 @@ const AROUND = 10_000;
 /** What one library is made of. */
 interface Part {
   readonly entries: ExportEntry[];
-  readonly records: RecordPiece[];
+  readonly records: ReturnType<typeof piecesOfRecord>;
 }
 
 /**
  * As `exportLibrary`, in as many libraries as it takes for each to be small enough to be read again: one, but for very large
- * benches. Importing them together gives the same entries and records.
+ * benches. Importing them together gives the same entries and records. Records are read as they are written out: others get
+ * their turn in between.
  *
  * @param entries paths and documents
  * @param name what each library is called
  * @param records files that logs were read from, compressed
  * @example
- * exportLibraries(entries, "My bench").length; // 1
+ * (await exportLibraries(entries, "My bench")).length; // 1
  */
-export function exportLibraries(
+export async function exportLibraries(
   entries: readonly ExportEntry[],
   name: string,
   records: readonly ExportRecord[] = [],
-): string[] {
+): Promise<string[]> {
   const parts: Part[] = [{ entries: [], records: [] }];
   let size = AROUND;
   const roomFor = (own: number): Part => {
@@ -86,8 +87,14 @@ export function exportLibraries(
     return next;
   };
   for (const entry of entries) roomFor(sizeOf(entry)).entries.push(entry);
-  for (const piece of records.flatMap(piecesOfRecord)) roomFor(JSON.stringify(piece).length + 100).records.push(piece);
-  return parts.map((part) => exportLibrary(part.entries, name, part.records));
+  for (const piece of records.flatMap(piecesOfRecord)) roomFor(sizeOfPiece(piece)).records.push(piece);
+  const texts: string[] = [];
+  for (const part of parts) {
+    const pieces: string[] = [];
+    for (const piece of part.records) pieces.push(await pieceText(piece));
+    texts.push(libraryText(part.entries, name, pieces));
+  }
+  return texts;
 }
 
 /** About what an entry takes in a library, and no less [bytes]. */
@@ -106,6 +113,10 @@ function isShallow(value: unknown, levels: number): boolean {
   return levels > 0 && Object.values(value).every((each) => isShallow(each, levels - 1));
 }
 
-function lines(values: readonly unknown[]): string {
-  return values.length === 0 ? "[]" : `[\n    ${values.map((value) => JSON.stringify(value)).join(",\n    ")}\n  ]`;
+function listed(values: readonly unknown[]): string {
+  return lines(values.map((value) => JSON.stringify(value)));
+}
+
+function lines(values: readonly string[]): string {
+  return values.length === 0 ? "[]" : `[\n    ${values.join(",\n    ")}\n  ]`;
 }

@@ -17,12 +17,25 @@ const log = (source: string) => ({
 /** Bytes that no text holds, the same in every run. */
 const bytesOf = (length: number) => Uint8Array.from({ length }, (_, i) => (i * i * 31 + (i >> 8)) % 256);
 
+/** A record to be exported, which notes how much of it is read at once. */
+function exported({ path, gzip }: { readonly path: string; readonly gzip: Uint8Array }, stretches: number[] = []) {
+  const read = async (from: number, to: number) => {
+    stretches.push(to - from);
+    return gzip.subarray(from, to);
+  };
+  return { path, size: gzip.length, read };
+}
+
 describe("records", () => {
   test("come back as they were, in as many libraries as it takes, with the logs that name them", async () => {
     const large = { path: recordPath("large.csv", utf8("large")), gzip: bytesOf(7_000_001) };
     const small = { path: recordPath("small.csv", utf8("small")), gzip: bytesOf(1) };
     const entries = [large, small].map(({ path }, i) => ({ path: `log-${i}.log.json`, raw: log(path) }));
-    const texts = exportLibraries(entries, "Bench", [large, small]);
+    const stretches: number[] = [];
+    const texts = await exportLibraries(entries, "Bench", [exported(large, stretches), exported(small)]);
+    // as much at once as takes a few milliseconds to turn into text
+    expect(Math.max(...stretches)).toBeLessThanOrEqual(200_000);
+    expect(stretches.reduce((sum, each) => sum + each)).toBe(7_000_001);
     expect(texts.length).toBe(3);
     for (const text of texts) {
       expect(utf8(text).length).toBeLessThanOrEqual(LARGEST_FILE);
@@ -42,7 +55,8 @@ describe("records", () => {
 
   test("of which a part is missing, or is no bytes, are told and stop nothing else", async () => {
     const record = { path: recordPath("large.csv", utf8("large")), gzip: bytesOf(4_000_000) };
-    const [first = ""] = exportLibraries([{ path: "a.log.json", raw: log(record.path) }], "Bench", [record]);
+    const entries = [{ path: "a.log.json", raw: log(record.path) }];
+    const [first = ""] = await exportLibraries(entries, "Bench", [exported(record)]);
     const half = await importFiles([file("backup.json", first)]);
     expect(half.records).toEqual([]);
     expect(half.issues).toMatchObject([{ file: record.path, code: "record-incomplete", found: "1 of 2 parts" }]);

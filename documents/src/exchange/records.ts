@@ -44,15 +44,37 @@ function markOf(bytes: Uint8Array): string {
   return [a, b].map((half) => (half >>> 0).toString(16).padStart(8, "0")).join("");
 }
 
+/** Bytes that are turned into text at once: a multiple of three, so that stretches join without padding. */
+const STRETCH = 150_000;
+
+/** Part of a record that is to be exported. */
+interface WantedPiece extends Omit<RecordPiece, "gzip"> {
+  readonly record: ExportRecord;
+  readonly from: number;
+  readonly to: number;
+}
+
 /** A record in pieces that are each small enough for one library. */
-export function piecesOfRecord({ path, gzip }: ExportRecord): RecordPiece[] {
-  const of = Math.max(1, Math.ceil(gzip.length / MOST_BYTES));
-  return Array.from({ length: of }, (_, i) => ({
-    file: path,
-    part: i + 1,
-    of,
-    gzip: toBase64(gzip.subarray(i * MOST_BYTES, (i + 1) * MOST_BYTES)),
-  }));
+export function piecesOfRecord(record: ExportRecord): WantedPiece[] {
+  const { path, size } = record;
+  const of = Math.max(1, Math.ceil(size / MOST_BYTES));
+  return Array.from({ length: of }, (_, i) => {
+    const from = i * MOST_BYTES;
+    return { file: path, part: i + 1, of, record, from, to: Math.min(size, from + MOST_BYTES) };
+  });
+}
+
+/** About what a piece takes in a library, and no less [bytes]. */
+export function sizeOfPiece({ file, from, to }: WantedPiece): number {
+  return 4 * Math.ceil((to - from) / 3) + 6 * file.length + 200;
+}
+
+/** A piece as JSON. Between its stretches others get their turn. */
+export async function pieceText({ file, part, of, record, from, to }: WantedPiece): Promise<string> {
+  const head: Omit<RecordPiece, "gzip"> = { file, part, of };
+  let text = `${JSON.stringify(head).slice(0, -1)},"gzip":"`;
+  for (let at = from; at < to; at += STRETCH) text += toBase64(await record.read(at, Math.min(to, at + STRETCH)));
+  return `${text}"}`;
 }
 
 /** The pieces that a library holds; what is none is told by the library's own schema. */

@@ -61,6 +61,26 @@ describe("DebriefClient", () => {
     expect([await again, client.opened]).toEqual([null, null]);
   });
 
+  test("has files read by its worker, by their names with folders, and reads them itself where no worker runs", async () => {
+    const bytes = new TextEncoder().encode('{ "kind": "tool", "version": 1, "name": "Blade" }');
+    const file = Object.assign(new File([bytes], "blade.tool.json"), { webkitRelativePath: "bench/blade.tool.json" });
+    const { client, say, last } = fake();
+    const asked = client.incoming([file, { name: "b.json", bytes }]);
+    expect(last()?.posted).toMatchObject([
+      { kind: "incoming", files: [{ name: "bench/blade.tool.json", bytes: file }, { name: "b.json" }] },
+    ]);
+    const read = { entries: [], curves: [], records: [], issues: [] };
+    say({ kind: "incoming", job: 1, read });
+    expect(await asked).toBe(read);
+    const alone = client.incoming([file]);
+    last()?.events.died("no workers here");
+    expect((await alone).entries).toMatchObject([{ path: "blade.tool.json", name: "Blade" }]);
+    const refused = new DebriefClient(() => {
+      throw new Error("workers are refused");
+    });
+    expect((await refused.incoming([file])).entries).toMatchObject([{ path: "blade.tool.json" }]);
+  });
+
   test("hears a debrief to its end, and nothing of one that was left or dropped", () => {
     const { client, say } = fake();
     const [a, b] = [heard(), heard()];

@@ -1,4 +1,5 @@
 import type { Issue, LogMapping } from "@delaywright/documents";
+import { type Incoming, type ReadFiles, readIncoming, withFolders } from "../store/read-incoming.js";
 import type {
   DebriefAsk,
   DebriefTold,
@@ -82,6 +83,15 @@ export class DebriefClient {
   /** A stretch of the flight that was debriefed last; null: there is none. */
   async stretch(ask: StretchAsk): Promise<FlownLines | null> {
     return (await this.ask({ kind: "stretch", ask }, "lines")).lines;
+  }
+
+  /** What files hold that are to be taken in. Where no worker runs they are read here: an import must not hang on that. */
+  async incoming(files: readonly Incoming[]): Promise<ReadFiles> {
+    try {
+      return (await this.ask({ kind: "incoming", files: withFolders(files) }, "incoming")).read;
+    } catch {
+      return readIncoming(files);
+    }
   }
 
   /** Debriefs a flight; returns a function after which nothing more is heard. */

@@ -7,8 +7,7 @@ import { DRAWS } from "./draws.js";
 const ROUGH = 400;
 
 const desk = new DebriefDesk({
-  post: (message: FromDebrief) =>
-    self.postMessage(message, { transfer: message.kind === "packed" ? [message.packed.gzip.buffer] : [] }),
+  post: (message: FromDebrief) => self.postMessage(message),
   tick: ticker(),
   draws: [ROUGH, DRAWS],
 });

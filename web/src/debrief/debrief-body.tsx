@@ -1,6 +1,6 @@
 import "./debrief.css";
 import type { UnitSystem } from "@delaywright/documents";
-import { useDeferredValue, useEffect, useState } from "react";
+import { useDeferredValue, useEffect } from "react";
 import { Button } from "react-aria-components";
 import type { Moved } from "../compute/debrief/protocol.js";
 import { IssueList, Notice, PickField } from "../parts/index.js";
@@ -8,11 +8,20 @@ import { flightsOf } from "../prep/flights.js";
 import { type Entry, useEntries, useEntry, useSettings } from "../store/index.js";
 import { Debriefed } from "./debriefed.js";
 import { flightWords } from "./flight-words.js";
+import { type IntakeHold, noIntake } from "./intake.js";
 import { LogIntake } from "./log-intake.js";
 import { dropLog, flightFor, logOf } from "./log-store.js";
 import { SeenForm } from "./seen-form.js";
 import { type Debriefing, useDebrief } from "./use-debrief.js";
 import { useIntake } from "./use-intake.js";
+
+/** Which flight of a plan is looked at. */
+export interface DebriefShown {
+  /** Its path; null: none was picked. */
+  readonly flight: string | null;
+  /** Path of a log's file that only this page holds; null: none. */
+  readonly unkept: string | null;
+}
 
 export interface DebriefBodyProps {
   /** Of the plan. */
@@ -22,23 +31,31 @@ export interface DebriefBodyProps {
   /** By flight: events that were moved and are not accepted yet. */
   readonly moves: Readonly<Record<string, Moved>>;
   readonly onMoved: (flight: string, moved: Moved | null) => void;
+  readonly hold: IntakeHold;
+  readonly shown: DebriefShown;
+  readonly onShown: (change: (last: DebriefShown) => DebriefShown) => void;
 }
 
 /** What happened on a flight of the plan, and what it changes. */
-export function DebriefBody({ path, waits, moves, onMoved }: DebriefBodyProps) {
+export function DebriefBody({ path, waits, moves, onMoved, hold, shown, onShown }: DebriefBodyProps) {
   const plan = useEntry(path);
   const entries = useEntries("flight");
   const [{ units }] = useSettings();
-  const [picked, pick] = useState<string | null>(null);
-  const [unkept, sayUnkept] = useState<string | null>(null);
+  const { flight: picked, unkept } = shown;
   const flights = flightsOf(path, entries);
   const flight = flights.find((each) => each.path === picked) ?? flights[0] ?? null;
   const entry = entries.find((each) => each.path === flight?.path) ?? null;
-  const shown = flight?.path ?? null;
+  const own = flight?.path ?? null;
+  const pick = (other: string): void => {
+    onShown((last) => ({ ...last, flight: other }));
+    // a log that was being taken in was for the flight before
+    if (picked !== null && picked !== other) hold.set(noIntake);
+  };
   // a flight that is looked at stays, also where another comes to stand before it
+  // biome-ignore lint/correctness/useExhaustiveDependencies: another flight is looked at
   useEffect(() => {
-    if (shown !== null) pick(shown);
-  }, [shown]);
+    if (own !== null && own !== picked) pick(own);
+  }, [own]);
   if (plan === undefined) return null;
   return (
     <div className="debrief">
@@ -59,8 +76,9 @@ export function DebriefBody({ path, waits, moves, onMoved }: DebriefBodyProps) {
         waits={waits}
         moved={moves[flight?.path ?? ""] ?? null}
         onMoved={onMoved}
+        hold={hold}
         unkept={unkept}
-        onUnkept={sayUnkept}
+        onUnkept={(source) => onShown((last) => ({ ...last, unkept: source }))}
       />
     </div>
   );
@@ -74,15 +92,17 @@ interface FlightDebriefProps {
   /** Null: as it was kept. */
   readonly moved: Moved | null;
   readonly onMoved: (flight: string, moved: Moved | null) => void;
+  readonly hold: IntakeHold;
   /** Path of a log's file that only this page holds; null: none. */
   readonly unkept: string | null;
   readonly onUnkept: (source: string | null) => void;
 }
 
 function FlightDebrief(props: FlightDebriefProps) {
-  const { plan, flight, units, waits, moved, onMoved, unkept, onUnkept } = props;
+  const { plan, flight, units, waits, moved, onMoved, hold, unkept, onUnkept } = props;
   const logs = useEntries("log");
-  const [intake, acts] = useIntake(onUnkept);
+  const { intake } = hold;
+  const acts = useIntake(hold, onUnkept);
   const log = flight?.raw == null ? null : logOf(flight.raw, logs);
   const flights = useEntries("flight");
   // fields are much to draw: what was just pressed is answered first

@@ -1,8 +1,12 @@
-import { lazy, Suspense, useCallback, useState } from "react";
+import { lazy, Suspense, useCallback, useMemo, useRef, useState } from "react";
 import type { Moved } from "../compute/debrief/protocol.js";
 import { Fold, type FoldMark } from "../parts/index.js";
+import type { DebriefShown } from "./debrief-body.js";
+import { type Intake, noIntake } from "./intake.js";
 
 const DebriefBody = lazy(async () => ({ default: (await import("./debrief-body.js")).DebriefBody }));
+
+const first: DebriefShown = Object.freeze({ flight: null, unkept: null });
 
 export interface DebriefSectionProps {
   /** Of the plan. */
@@ -22,10 +26,15 @@ export function DebriefSection({ path, mark, aside, waits }: DebriefSectionProps
       keep(({ [flight]: _, ...others }) => (moved === null ? others : { ...others, [flight]: moved })),
     [],
   );
+  // so must a log whose columns are being looked at, and which flight was
+  const [intake, set] = useState<Intake>(noIntake);
+  const latest = useRef<File | null>(null);
+  const hold = useMemo(() => ({ intake, set, latest }), [intake]);
+  const [shown, show] = useState<DebriefShown>(first);
   return (
-    <Fold id="debrief" title="Debrief" mark={mark} aside={aside}>
+    <Fold id="debrief" title="Debrief" mark={mark} aside={aside} busy={intake.state !== "none"}>
       <Suspense fallback={<p className="sheet-line">Opening …</p>}>
-        <DebriefBody path={path} waits={waits} moves={moves} onMoved={move} />
+        <DebriefBody path={path} waits={waits} moves={moves} onMoved={move} hold={hold} shown={shown} onShown={show} />
       </Suspense>
     </Fold>
   );

@@ -1,6 +1,6 @@
 import { debriefedFlight, type FlightDocument, type UnitSystem } from "@delaywright/documents";
 import type { EventName } from "@delaywright/engine";
-import { useState } from "react";
+import { useDeferredValue, useState } from "react";
 import { Button } from "react-aria-components";
 import type { DebriefTold, Moved } from "../compute/debrief/protocol.js";
 import type { Entry } from "../store/index.js";
@@ -26,6 +26,8 @@ export interface DebriefedProps {
 export function Debriefed({ plan, flight, told, units, busy, onMoved }: DebriefedProps) {
   const { data, plot, findings, forecast } = told;
   const [chosen, choose] = useState<EventName | null>(null);
+  // what happened is drawn first, then what it teaches: both at once hold a phone up
+  const learnedComes = useDeferredValue(true, false);
   const settled = told.settled && !busy;
   const kept = flight.raw !== null && isKept(flight.raw, told);
   const move = (name: EventName, time: number | null): void => {
@@ -60,7 +62,7 @@ export function Debriefed({ plan, flight, told, units, busy, onMoved }: Debriefe
           <ExcludePart path={flight.path} excluded={data.flight.excluded} />
           <FrozenLine flight={flight} />
         </section>
-        <LearnedPart plan={plan} told={told} units={units} settled={settled} kept={kept} />
+        {learnedComes && <LearnedPart plan={plan} told={told} units={units} settled={settled} kept={kept} />}
       </div>
     </div>
   );

@@ -1,14 +1,12 @@
-import { type DebriefData, eventWords, type UnitSystem, upperFirst } from "@delaywright/documents";
+import type { DebriefData, UnitSystem } from "@delaywright/documents";
 import type { EventName } from "@delaywright/engine";
 import { startTransition, useCallback, useEffect, useMemo, useRef, useState } from "react";
-import { Button } from "react-aria-components";
 import type { DebriefTold, FlownLines, Stretch } from "../compute/debrief/protocol.js";
-import { PickField } from "../parts/index.js";
-import { clampedWindow } from "../pictures/flown-view.js";
+import { clampedWindow, movedWindow, zoomedWindow } from "../pictures/flown-view.js";
 import { FlownFrame } from "./flown-frame.js";
-import { FlownTools } from "./flown-tools.js";
+import { FlownMove } from "./flown-move.js";
+import { type FlownStep, FlownTools } from "./flown-tools.js";
 import { flownDescription } from "./flown-words.js";
-import { MoveField } from "./move-field.js";
 import { useStretch } from "./use-stretch.js";
 
 export interface FlownViewProps {
@@ -50,26 +48,29 @@ export function FlownView({ told, plot, units, chosen, onChoose, onMove }: Flown
     setAsked({ from: at - AROUND, to: at + AROUND });
     requestAnimationFrame(() => handle.current?.focus());
   }, [chosen, at]);
-  const latest = useRef(onMove);
-  latest.current = onMove;
+  const latest = useRef({ onMove, window, at });
+  latest.current = { onMove, window, at };
   const done = useCallback(
-    (to: number): void => {
-      if (chosen !== null) latest.current(chosen, to);
+    (to: number | null): void => {
+      if (chosen !== null) latest.current.onMove(chosen, to);
     },
     [chosen],
   );
+  const climb = useMemo(() => climbOf(data, whole), [data, whole]);
+  const step = useCallback(
+    (by: FlownStep): void => show(steppedWindow(by, { ...latest.current, whole, climb })),
+    [show, whole, climb],
+  );
   const drawn = useMemo(() => drawnOf(data, plot, lines), [data, plot, lines]);
   const description = useMemo(() => flownDescription(data, units), [data, units]);
-  const movable = data.events.filter(({ name, flown }) => flown !== null && ranges[name] !== undefined);
   return (
     <div className="flown">
       <FlownTools
-        window={window}
-        whole={whole}
         isWhole={asked === null}
-        about={at}
-        climb={useMemo(() => climbOf(data, whole), [data, whole])}
-        show={show}
+        isClosest={window.to - window.from < 0.6}
+        isFirst={window.from <= whole.from}
+        isLast={window.to >= whole.to}
+        onStep={step}
       />
       <FlownFrame
         window={window}
@@ -82,30 +83,35 @@ export function FlownView({ told, plot, units, chosen, onChoose, onMove }: Flown
         handle={handle}
         onMoved={done}
       />
-      <div className="flown-move">
-        <PickField
-          frame="debrief-choice"
-          label="Move an event"
-          items={[
-            { id: "", word: "none" },
-            ...movable.map(({ name }) => ({ id: name, word: upperFirst(eventWords(name)) })),
-          ]}
-          chosen={chosen ?? ""}
-          onChoose={(id) => onChoose(id === "" ? null : (id as EventName))}
-        />
-        {chosen !== null && range !== undefined && found !== null && (
-          <>
-            <MoveField key={`${chosen} ${found.time}`} time={found.time} range={range} onTime={done} />
-            {found.movedFrom !== null && (
-              <Button className="act" onPress={() => onMove(chosen, null)}>
-                Back to where it was found
-              </Button>
-            )}
-          </>
-        )}
-      </div>
+      <FlownMove events={data.events} ranges={ranges} chosen={chosen} onChoose={onChoose} onTime={done} />
     </div>
   );
+}
+
+interface Shown {
+  readonly window: Stretch;
+  readonly whole: Stretch;
+  readonly climb: Stretch;
+  /** Of the event in hand, which stays in view; null: the middle does. */
+  readonly at: number | null;
+}
+
+/** The window after a step; null: the whole flight. */
+function steppedWindow(step: FlownStep, { window, whole, climb, at }: Shown): Stretch | null {
+  switch (step) {
+    case "closer":
+      return zoomedWindow(window, 0.5, whole, at ?? undefined);
+    case "farther":
+      return zoomedWindow(window, 2, whole, at ?? undefined);
+    case "earlier":
+      return movedWindow(window, -0.5, whole);
+    case "later":
+      return movedWindow(window, 0.5, whole);
+    case "whole":
+      return null;
+    case "climb":
+      return climb;
+  }
 }
 
 /** From just before lift-off to just after the top and the opening. */

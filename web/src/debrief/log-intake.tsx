@@ -1,11 +1,11 @@
 import { amountIn, logFaultSentence, logReadSentence, type UnitSystem } from "@delaywright/documents";
-import { useState } from "react";
 import { Button } from "react-aria-components";
 import { FileDrop, Notice, PickField } from "../parts/index.js";
 import { secondsWords } from "../pictures/figures.js";
+import type { Intake } from "./intake.js";
 import { LogPreviewTable } from "./log-preview.js";
 import { isEnough } from "./mapping.js";
-import type { Intake, IntakeActs } from "./use-intake.js";
+import type { IntakeActs } from "./use-intake.js";
 
 export interface LogIntakeProps {
   readonly intake: Intake;
@@ -51,10 +51,8 @@ interface ShownProps extends LogIntakeProps {
 }
 
 function Shown({ intake, acts, flight, units }: ShownProps) {
-  const { file, previewed, mapping, remembered, busy } = intake;
+  const { file, previewed, mapping, remembered, changes, number, busy } = intake;
   const { preview } = previewed;
-  const [changes, change] = useState(false);
-  const [number, pick] = useState<number | null>(null);
   const flights = previewed.ok ? previewed.flights : [];
   const highest = flights.reduce((best, { top }, i) => (top > (flights[best]?.top ?? 0) ? i : best), 0);
   const chosen = number ?? highest + 1;
@@ -75,7 +73,7 @@ function Shown({ intake, acts, flight, units }: ShownProps) {
       {known && (
         <p className="debrief-known">
           Columns as in <b>{remembered.name}</b>.{" "}
-          <Button className="act" onPress={() => change(true)}>
+          <Button className="act" onPress={acts.change}>
             Change
           </Button>
         </p>
@@ -103,7 +101,7 @@ function Shown({ intake, acts, flight, units }: ShownProps) {
             word: `${i + 1}: lift-off at ${secondsWords(liftOff, 0)} of the record, top ${amountIn(top, "distance", units)}`,
           }))}
           chosen={String(chosen)}
-          onChoose={(id) => pick(Number(id))}
+          onChoose={(id) => acts.pick(Number(id))}
         />
       )}
       <div className="debrief-acts">

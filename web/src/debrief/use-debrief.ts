@@ -41,7 +41,7 @@ async function opened({ source }: FlightLog): Promise<boolean> {
   if (debriefClient.opened === source) return true;
   const gzip = await readRecord(source);
   if (gzip === null) return false;
-  return (await debriefClient.open(source, { bytes: new Blob([gzip]), gzip: true })) !== null;
+  return (await debriefClient.open(source, { bytes: gzip, gzip: true })) !== null;
 }
 
 /**

@@ -1,10 +1,17 @@
-import { useEffect, useState } from "react";
+import { startTransition, useEffect, useState } from "react";
 import type { DebriefTold, FlownLines, Stretch } from "../compute/debrief/protocol.js";
 import { debriefClient } from "../compute/debrief-client.js";
 
+let width: number | null = null;
+globalThis.addEventListener?.("resize", () => {
+  width = null;
+});
+
 /** Points of a line that a plot can show: two a pixel, as spikes go up and down within one. */
 export function plotPoints(): number {
-  return Math.min(1600, 2 * globalThis.innerWidth);
+  // the page lays itself out anew where it is asked for its width in between
+  width ??= globalThis.innerWidth;
+  return Math.min(1600, 2 * width);
 }
 
 /** How long a window stands still before it is asked for [ms]. */
@@ -28,7 +35,7 @@ export function useStretch(plot: NonNullable<DebriefTold["plot"]>, { from, to }:
     const ask = { from: from - (to - from), to: to + (to - from), most: 3 * plotPoints() };
     const timer = setTimeout(() => {
       debriefClient.stretch(ask).then(
-        (answer) => waits && answer !== null && setFound({ key, lines: answer }),
+        (answer) => waits && answer !== null && startTransition(() => setFound({ key, lines: answer })),
         () => undefined,
       );
     }, REST);

@@ -18,10 +18,16 @@ export function exportNames(parts: number, day: string): string[] {
   });
 }
 
+/** Others get their turn after each of several large files. */
+async function saveLarge(name: string, text: string): Promise<void> {
+  saveText(name, text, JSON_TYPE);
+  await new Promise((resolve) => setTimeout(resolve));
+}
+
 /** Offers the whole bench as files to keep. */
 export async function exportBench(day: string): Promise<void> {
   const texts = await exportInParts();
-  for (const [index, name] of exportNames(texts.length, day).entries()) saveText(name, texts[index] ?? "", JSON_TYPE);
+  for (const [index, name] of exportNames(texts.length, day).entries()) await saveLarge(name, texts[index] ?? "");
 }
 
 /** Offers one document as a file: with all that it refers to as one library, where it refers to anything. */
@@ -34,6 +40,6 @@ export async function exportOne(path: string, refers: boolean): Promise<void> {
   const stem = path.replace(/(\.[a-z-]+)?\.json$/, "");
   for (const [index, text] of texts.entries()) {
     const count = texts.length === 1 ? "" : `-${index + 1}`;
-    saveText(`${stem}${count}.library.json`, text, JSON_TYPE);
+    await saveLarge(`${stem}${count}.library.json`, text);
   }
 }

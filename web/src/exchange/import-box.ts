@@ -1,4 +1,5 @@
 import { useSyncExternalStore } from "react";
+import { debriefClient } from "../compute/debrief-client.js";
 import { type ImportReport, importInto } from "../store/index.js";
 
 /** How far an import has come. */
@@ -21,11 +22,14 @@ function subscribe(changed: () => void): () => void {
   return () => listeners.delete(changed);
 }
 
+/** Large libraries are much to read: away from the page. */
+const readAway = (files: Parameters<typeof importInto>[0]) => debriefClient.incoming(files);
+
 /** Takes files in; what came of it stays until the next import. */
 export async function importFilesIn(files: Parameters<typeof importInto>[0]): Promise<void> {
   tell({ state: "reading", count: files.length });
   try {
-    tell({ state: "done", report: await importInto(files), count: files.length });
+    tell({ state: "done", report: await importInto(files, readAway), count: files.length });
   } catch (error) {
     tell({
       state: "failed",

@@ -22,13 +22,16 @@ export interface FoldProps {
   readonly mark?: FoldMark;
   /** Open on a phone from the start. */
   readonly open?: boolean;
+  /** Something is under way in it: it is not folded away, also where a phone is turned meanwhile. */
+  readonly busy?: boolean;
   readonly children: ReactNode;
 }
 
 /** A section that folds to one line on a phone; on a desk it is always open. */
-export function Fold({ id, title, aside, mark = "open", open = false, children }: FoldProps) {
+export function Fold({ id, title, aside, mark = "open", open = false, busy = false, children }: FoldProps) {
   const narrow = useNarrow();
   const [expanded, setExpanded] = useState(open);
+  if (busy && !narrow && !expanded) setExpanded(true);
   const place = useRef<HTMLDivElement>(null);
   useRevealed(place, () => setExpanded(true));
   if (!narrow)

@@ -1,4 +1,4 @@
-import { type KeyboardEvent, type PointerEvent, type ReactNode, type RefObject, useRef } from "react";
+import { type KeyboardEvent, type PointerEvent, type ReactNode, type RefObject, useCallback, useRef } from "react";
 import { type FlownWindow, flownMargins, keyedTime } from "./flown-view.js";
 import { scaleOf } from "./scale.js";
 import { useWidth } from "./use-width.js";
@@ -26,12 +26,21 @@ export function FlownHandle(props: FlownHandleProps): ReactNode {
   const { label, handle, window, time, range, words, step, onMove, onDone } = props;
   const { box, print, room } = useWidth();
   const frame = useRef<HTMLDivElement | null>(null);
+  // the same function each time: an element that is given another is measured anew
+  const over = useCallback(
+    (node: HTMLDivElement | null): void => {
+      frame.current = node;
+      box(node);
+    },
+    [box],
+  );
+  // nothing is measured while it is dragged
+  const edge = useRef(0);
   const { left, right } = flownMargins(room);
   const x = scaleOf(window.from, window.to, left, room.width - right);
   const clamped = (wish: number): number => Math.min(range.to, Math.max(range.from, wish));
   const timeAt = ({ clientX }: PointerEvent): number => {
-    const start = frame.current?.getBoundingClientRect().left ?? 0;
-    const share = (clientX - start - left) / Math.max(1, x.end - x.start);
+    const share = (clientX - edge.current - left) / Math.max(1, x.end - x.start);
     return clamped(window.from + share * (window.to - window.from));
   };
   const press = (event: KeyboardEvent): void => {
@@ -42,19 +51,13 @@ export function FlownHandle(props: FlownHandleProps): ReactNode {
   };
   const shown = time >= window.from && time <= window.to;
   return (
-    <div
-      className="flown-over"
-      ref={(node) => {
-        frame.current = node;
-        box(node);
-      }}
-    >
+    <div className="flown-over" ref={over}>
       <span className="picture-print" ref={print} aria-hidden="true" />
       <div
         ref={handle}
         className="flown-handle"
         hidden={!shown}
-        style={{ left: `${x(time)}px` }}
+        style={{ transform: `translateX(${x(time)}px)` }}
         role="slider"
         tabIndex={0}
         aria-label={label}
@@ -66,6 +69,7 @@ export function FlownHandle(props: FlownHandleProps): ReactNode {
         onKeyDown={press}
         onKeyUp={(event) => keyedTime(event, time, step, range) !== null && onDone()}
         onPointerDown={(event) => {
+          edge.current = frame.current?.getBoundingClientRect().left ?? 0;
           event.currentTarget.setPointerCapture(event.pointerId);
           event.currentTarget.focus();
         }}

@@ -1,6 +1,6 @@
 import "./flown.css";
 import type { UnitSystem } from "@delaywright/documents";
-import type { ReactNode } from "react";
+import { memo, type ReactNode } from "react";
 import { placeMarks } from "./flown-labels.js";
 import { FlownPanel } from "./flown-panel.js";
 import {
@@ -93,9 +93,8 @@ function drawFlown(props: FlownPlotProps, room: PictureRoom): Drawing {
   const first = top;
   const panels = panelsOf(props).map((panel) => {
     const { share, ...drawn } = panel;
-    const base = top + share * whole;
-    const made = { ...drawn, top, base };
-    top = base + gap;
+    const made = { top, panel: { ...drawn, tall: share * whole } };
+    top += share * whole + gap;
     return made;
   });
   const base = top - gap;
@@ -122,8 +121,10 @@ function drawFlown(props: FlownPlotProps, room: PictureRoom): Drawing {
           ),
         )}
       </g>
-      {panels.map((panel) => (
-        <FlownPanel key={panel.title} {...panel} window={window} left={x.start} right={x.end} grow={grow} clip={clip} />
+      {panels.map(({ top, panel }) => (
+        <g key={panel.title} transform={`translate(0 ${top})`}>
+          <FlownPanel {...panel} window={window} left={x.start} right={x.end} grow={grow} clip={clip} />
+        </g>
       ))}
       {placed.map((mark) => (
         <g key={mark.name}>
@@ -144,14 +145,27 @@ function drawFlown(props: FlownPlotProps, room: PictureRoom): Drawing {
           </text>
         </g>
       ))}
-      <AlongAxis
-        x={x}
-        base={base}
-        ticks={timeTicks(window, x.end - x.start, grow).map((at) => ({ at, word: String(at) }))}
-        title="seconds after lift-off"
-        grow={grow}
-      />
+      <TimeAxis window={window} left={x.start} right={x.end} base={base} grow={grow} />
     </>
   );
   return { height: base + 40 * grow, marks: drawn };
 }
+
+interface TimeAxisProps {
+  readonly window: FlownWindow;
+  readonly left: number;
+  readonly right: number;
+  readonly base: number;
+  readonly grow: number;
+}
+
+/** Stays as it is while an event is dragged. */
+const TimeAxis = memo(({ window, left, right, base, grow }: TimeAxisProps) => (
+  <AlongAxis
+    x={scaleOf(window.from, window.to, left, right)}
+    base={base}
+    ticks={timeTicks(window, right - left, grow).map((at) => ({ at, word: String(at) }))}
+    title="seconds after lift-off"
+    grow={grow}
+  />
+));

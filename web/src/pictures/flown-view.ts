@@ -79,16 +79,36 @@ export function movedWindow({ from, to }: FlownWindow, by: number, whole: FlownW
   return clampedWindow({ from: from + step, to: to + step }, whole);
 }
 
+/** First place in rising times that is not before a time. */
+function firstFrom(time: ArrayLike<number>, at: number): number {
+  let [low, high] = [0, time.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if ((time[middle] ?? Number.NaN) < at) low = middle + 1;
+    else high = middle;
+  }
+  return low;
+}
+
+/** Which of a line's rising times lie within a window: from `start`, before `end`. */
+export function shownPart(
+  time: ArrayLike<number>,
+  { from, to }: FlownWindow,
+): { readonly start: number; readonly end: number } {
+  let end = firstFrom(time, to);
+  while (end < time.length && time[end] === to) end += 1;
+  return { start: firstFrom(time, from), end };
+}
+
 /** Lowest and highest figure of lines within a window; null where none is there. */
-export function rangeOf(lines: readonly (FlownSeries | null)[], { from, to }: FlownWindow): [number, number] | null {
+export function rangeOf(lines: readonly (FlownSeries | null)[], window: FlownWindow): [number, number] | null {
   let [low, high] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
   for (const line of lines) {
     if (line === null) continue;
-    const { time, value } = line;
-    for (let i = 0; i < time.length; i++) {
-      const at = time[i] ?? Number.NaN;
-      const figure = value[i] ?? Number.NaN;
-      if (!(at >= from && at <= to) || !Number.isFinite(figure)) continue;
+    const { start, end } = shownPart(line.time, window);
+    for (let i = start; i < end; i++) {
+      const figure = line.value[i] ?? Number.NaN;
+      if (!Number.isFinite(figure)) continue;
       if (figure < low) low = figure;
       if (figure > high) high = figure;
     }

@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import { FlownHandle } from "./flown-handle.js";
 import { placeMarks } from "./flown-labels.js";
 import { FlownPlot, type FlownPlotProps } from "./flown-plot.js";
+import { pointsOf } from "./flown-points.js";
 import { clampedWindow, keyedTime, movedWindow, rangeOf, zoomedWindow } from "./flown-view.js";
 import { textWidth } from "./place-labels.js";
 import { scaleOf } from "./scale.js";
@@ -43,6 +44,39 @@ describe("windows", () => {
   it("have the range of what lies in them, whatever is not a number", () => {
     expect(rangeOf([{ time: [0, 1, 2], value: [5, Number.NaN, 9] }, null], { from: 0, to: 1 })).toEqual([5, 5]);
     expect(rangeOf([{ time: [0], value: [5] }], { from: 1, to: 2 })).toBeNull();
+  });
+});
+
+describe("pointsOf()", () => {
+  const x = scaleOf(10, 12, 50, 250);
+  const y = scaleOf(-100, 100, 300, 0);
+  const place = ({ time: times, value }: { time: readonly number[]; value: readonly number[] }, i: number) => [
+    x(times[i] ?? 0),
+    y(value[i] ?? 0),
+  ];
+
+  it("leaves out what lies outside of the window, but for one point beyond each edge", () => {
+    const steady = line((t) => t);
+    expect(pointsOf(steady, { from: 10, to: 12 }, x, y)).toEqual([10, 11, 12, 13, 14].map((i) => place(steady, i)));
+    expect(pointsOf(steady, { from: 70, to: 80 }, x, y)).toEqual([place(steady, 60)]);
+    expect(pointsOf({ time: [], value: [] }, { from: 10, to: 12 }, x, y)).toEqual([]);
+  });
+
+  it("keeps every spike of a line with many points in a pixel, and few points for each", () => {
+    const dense = Array.from({ length: 20_001 }, (_, i) => 10 + i / 10_000);
+    const spiky = { time: dense, value: dense.map((_, i) => (i === 7_777 ? 90 : i === 12_345 ? -80 : Math.sin(i))) };
+    const points = pointsOf(spiky, { from: 10, to: 12 }, x, y);
+    expect(points.length).toBeLessThanOrEqual(4 * 201);
+    expect(points).toContainEqual(place(spiky, 7_777));
+    expect(points).toContainEqual(place(spiky, 12_345));
+    const along = points.map(([at]) => at);
+    expect(along).toEqual(along.toSorted((a, b) => a - b));
+    expect([points[0], points.at(-1)]).toEqual([place(spiky, 0), place(spiky, 20_000)]);
+  });
+
+  it("goes on past what is not a number", () => {
+    const torn = { time: [10, 10.5, 11], value: [1, Number.NaN, 3] };
+    expect(pointsOf(torn, { from: 10, to: 12 }, x, y)).toEqual([place(torn, 0), place(torn, 2)]);
   });
 });
 

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import type { Entry } from "../store/index.js";
-import { documentsOf, fieldWithin } from "./plan-documents.js";
+import { documentsOf, fieldWithin, keptDocuments } from "./plan-documents.js";
 
 const entry = (path: string, raw: Readonly<Record<string, unknown>> | null) =>
   ({ path, raw, kind: raw?.["kind"] ?? null, name: String(raw?.["name"] ?? path) }) as unknown as Entry;
@@ -33,4 +33,19 @@ test("documentsOf() is null for what is no plan, is not there, or cannot be read
   const entries = [entry("r.rocket.json", { kind: "rocket" }), entry("torn.plan.json", null)];
   for (const path of ["r.rocket.json", "torn.plan.json", "gone.plan.json"])
     expect(documentsOf(path, entries)).toBeNull();
+});
+
+test("keptDocuments() stays the same for what the plan does not refer to, and not for what it does", () => {
+  const plan = entry("p.plan.json", { kind: "plan", rocket: "r.rocket.json", flyer: { kind: "flyer", name: "Me" } });
+  const rocket = entry("r.rocket.json", { kind: "rocket", name: "Demo rocket 76" });
+  const flight = (name: string) => entry("f.flight.json", { kind: "flight", name, plan: "p.plan.json" });
+  const before = documentsOf("p.plan.json", [plan, rocket, flight("First")]);
+  const logged = documentsOf("p.plan.json", [plan, rocket, flight("Second"), entry("l.log.json", { kind: "log" })]);
+  expect(keptDocuments(before, logged)).toBe(before);
+  const painted = documentsOf("p.plan.json", [plan, entry("r.rocket.json", { ...rocket.raw, mass: "2 kg" })]);
+  expect(keptDocuments(before, painted)).toBe(painted);
+  const renamed = documentsOf("p.plan.json", [{ ...plan }, rocket]);
+  expect(keptDocuments(before, renamed)).toBe(renamed);
+  expect(keptDocuments(before, documentsOf("p.plan.json", [plan]))?.rocket).toBeNull();
+  expect([keptDocuments(before, null), keptDocuments(null, before)]).toEqual([null, before]);
 });

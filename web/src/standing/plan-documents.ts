@@ -1,5 +1,5 @@
 import type { Raw } from "@delaywright/documents";
-import { useMemo } from "react";
+import { useMemo, useRef } from "react";
 import { type Entry, useEntries } from "../store/index.js";
 
 /** A document of a plan: in the library, or inside the plan itself. */
@@ -68,8 +68,25 @@ export function documentsOf(path: string, entries: readonly Entry[]): PlanDocume
   };
 }
 
-/** As `documentsOf`, kept up to date. */
+function samePart(one: PartOfPlan | null, other: PartOfPlan | null): boolean {
+  if (one === null || other === null) return one === other;
+  return one.path === other.path && one.within === other.within && one.name === other.name && one.raw === other.raw;
+}
+
+/** What was found before, where nothing that a plan refers to has changed since: a flight's log is no reason to draw a plan anew. */
+export function keptDocuments(before: PlanDocuments | null, now: PlanDocuments | null): PlanDocuments | null {
+  if (before === null || now === null || before.plan !== now.plan) return now;
+  const { plan: _, ...parts } = now;
+  const same = Object.entries(parts).every(([name, part]) => samePart(part, before[name as keyof typeof parts]));
+  return same ? before : now;
+}
+
+/** As `documentsOf`, kept up to date: the same object until one of them changes. */
 export function usePlanDocuments(path: string): PlanDocuments | null {
   const entries = useEntries();
-  return useMemo(() => documentsOf(path, entries), [path, entries]);
+  const last = useRef<PlanDocuments | null>(null);
+  return useMemo(() => {
+    last.current = keptDocuments(last.current, documentsOf(path, entries));
+    return last.current;
+  }, [path, entries]);
 }

@@ -12,23 +12,15 @@ import {
 import { DATABASE } from "./database.js";
 import { same } from "./difference.js";
 import type { Content, Edit, Entry } from "./entry.js";
-import {
-  type Arrived,
-  arrivalOf,
-  type ImportReport,
-  type Incoming,
-  issuesOf,
-  readIncoming,
-  withReferenced,
-} from "./exchange.js";
+import { type Arrived, arrivalOf, arrivingOf, type ImportReport, issuesOf, withReferenced } from "./exchange.js";
 import { writeField } from "./field.js";
-import { gzipped } from "./gzip.js";
 import { type Contents, History, type UndoResult } from "./history.js";
 import { browserJournal, type Journal } from "./journal.js";
 import { Keeper } from "./keeper.js";
 import { contentOf, editedContent, makeEntry } from "./make-entry.js";
 import { Memory } from "./memory.js";
 import { PersistenceBox } from "./persistence.js";
+import { type Incoming, readIncoming } from "./read-incoming.js";
 import { isStrange } from "./record.js";
 import { RecordBox, recordsOf } from "./record-box.js";
 import { browserMirror, type Mirror, SettingsBox } from "./settings.js";
@@ -246,14 +238,11 @@ export class BenchStore {
     return exportLibraries(entries.map(exported), name, records);
   }
 
-  async importInto(files: readonly Incoming[]): Promise<ImportReport> {
-    const { arriving, entries, curves, records, issues } = await readIncoming(files);
-    const { edits, added, same: known } = arrivalOf(arriving, this.memory.list());
+  async importInto(files: readonly Incoming[], read = readIncoming): Promise<ImportReport> {
+    const { entries, curves, records, issues } = await read(files);
+    const { edits, added, same: known } = arrivalOf(arrivingOf(entries), this.memory.list());
     const label = added.length === 1 ? `import of ${added[0]?.name}` : `import of ${added.length} documents`;
-    for (const { path, bytes, gzip } of records) {
-      const own = new Uint8Array(bytes);
-      await this.records.put(path, gzip ? own : await gzipped(own));
-    }
+    for (const { path, gzip } of records) await this.records.put(path, gzip);
     if (edits.length > 0) this.change(label, edits, { imported: true });
     const found = issuesOf(entries, added).filter((issue) => !this.isThere(issue.code, issue.found));
     return { added, same: known, curves, issues: [...issues, ...found] };

@@ -1,14 +1,4 @@
-import {
-  type ImportedCurve,
-  type ImportedEntry,
-  type ImportedRecord,
-  type Issue,
-  importFiles,
-  type Kind,
-  LARGEST_FILE,
-  Paths,
-  type Raw,
-} from "@delaywright/documents";
+import { type ImportedCurve, type ImportedEntry, type Issue, type Kind, Paths, type Raw } from "@delaywright/documents";
 import { same } from "./difference.js";
 import type { Content, Edit, Entry } from "./entry.js";
 import { contentOf, makeEntry } from "./make-entry.js";
@@ -126,35 +116,11 @@ function editOf(path: string, { raw, text, drafts }: Content): Edit {
   return { path, drafts, ...(raw === null ? {} : { raw }), ...(text === null ? {} : { text }) };
 }
 
-/** A file as the browser gives it, or its bytes. */
-export type Incoming = File | { readonly name: string; readonly bytes: Uint8Array };
-
-/** Reads files; those that are too large are not even looked into. */
-export async function readIncoming(files: readonly Incoming[]): Promise<{
-  readonly arriving: readonly Arriving[];
-  readonly entries: readonly ImportedEntry[];
-  readonly curves: readonly ImportedCurve[];
-  readonly records: readonly ImportedRecord[];
-  readonly issues: readonly Issue[];
-}> {
-  const given: { name: string; bytes: Uint8Array }[] = [];
-  const refused: Issue[] = [];
-  for (const file of files) {
-    const size = file instanceof Blob ? file.size : file.bytes.length;
-    const name = (file instanceof Blob && file.webkitRelativePath) || file.name;
-    if (size > LARGEST_FILE) refused.push(tooLarge(name, size));
-    else given.push({ name, bytes: file instanceof Blob ? new Uint8Array(await file.arrayBuffer()) : file.bytes });
-  }
-  const { entries, curves, records, issues } = await importFiles(given);
-  const arriving = entries.map(({ path, raw, text, drafts }): Arriving => {
+/** What came in, as documents to be placed. */
+export function arrivingOf(entries: readonly ImportedEntry[]): readonly Arriving[] {
+  return entries.map(({ path, raw, text, drafts }) => {
     return { path, content: { raw: raw ?? null, text: text ?? null, drafts: drafts ?? {} } };
   });
-  return { arriving, entries, curves, records, issues: [...refused, ...issues] };
-}
-
-function tooLarge(file: string, size: number): Issue {
-  const accepted = `at most ${LARGEST_FILE} bytes`;
-  return { file, path: "", code: "file-too-large", found: `${size} bytes`, accepted, example: "" };
 }
 
 /** The issues of what was taken in, by the paths given. */

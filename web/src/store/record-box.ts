@@ -4,11 +4,11 @@ import { isKeyed } from "./field.js";
 import type { Keeper } from "./keeper.js";
 import type { Memory } from "./memory.js";
 
-/** A file that a log was read from, as the database holds it. */
+/** A file that a log was read from. */
 export interface KeptRecord {
   readonly path: string;
-  /** Compressed. */
-  readonly gzip: Uint8Array<ArrayBuffer>;
+  /** Compressed. Its bytes stay outside of the page until they are asked for, piece by piece. */
+  readonly gzip: Blob;
   /** When it came [ms]. */
   readonly savedAt: number;
 }
@@ -46,8 +46,8 @@ export class RecordBox {
     await this.quietly(async ({ records }) => {
       const paths = await records.toCollection().primaryKeys();
       for (const path of paths.filter((each) => !this.named.has(each))) {
-        const record = await records.get(path);
-        if (!isRecord(record) || record.savedAt < latest) await records.delete(path);
+        const record = recordIn(await records.get(path));
+        if (record === null || record.savedAt < latest) await records.delete(path);
       }
     });
   }
@@ -57,20 +57,24 @@ export class RecordBox {
    *
    * @returns whether the database holds it; where it does not, this page does until it is closed
    */
-  async put(path: string, gzip: Uint8Array<ArrayBuffer>): Promise<boolean> {
+  async put(path: string, gzip: Blob): Promise<boolean> {
     const record: KeptRecord = { path, gzip, savedAt: this.options.now() };
-    const written = await this.quietly(async ({ records }) => {
-      const before = await records.get(path);
-      if (!isRecord(before)) await records.put(record);
-      return true;
-    });
-    if (written === true) this.held.delete(path);
+    const there = await this.quietly(async ({ records }) => recordIn(await records.get(path)) !== null);
+    const written = there === true || (await this.write(record));
+    if (written) this.held.delete(path);
     else if (!this.held.has(path)) this.held.set(path, record);
     return written === true;
   }
 
+  /** Some browsers keep bytes but, in a private window, no blobs. */
+  private async write(record: KeptRecord): Promise<boolean> {
+    const put = (row: unknown) => this.quietly(async ({ records }) => records.put(row));
+    if ((await put(record)) !== undefined) return true;
+    return (await put({ ...record, gzip: new Uint8Array(await record.gzip.arrayBuffer()) })) !== undefined;
+  }
+
   /** A file, compressed; null where it is not here. */
-  async read(path: string): Promise<Uint8Array<ArrayBuffer> | null> {
+  async read(path: string): Promise<Blob | null> {
     return (await this.find(path))?.gzip ?? null;
   }
 
@@ -79,7 +83,7 @@ export class RecordBox {
     const found: ExportRecord[] = [];
     for (const path of paths) {
       const record = await this.find(path);
-      if (record !== null) found.push({ path, gzip: record.gzip });
+      if (record !== null) found.push(exportedRecord(record));
     }
     return found;
   }
@@ -91,8 +95,7 @@ export class RecordBox {
   private async find(path: string): Promise<KeptRecord | null> {
     const held = this.held.get(path);
     if (held !== undefined) return held;
-    const record = await this.quietly(({ records }) => records.get(path));
-    return isRecord(record) ? record : null;
+    return recordIn(await this.quietly(({ records }) => records.get(path)));
   }
 
   /** Keeps step with the logs: what the last of them let go leaves the database, what one names again comes back. */
@@ -114,8 +117,8 @@ export class RecordBox {
   private async lay(path: string): Promise<void> {
     await Promise.resolve();
     await this.quietly(async ({ documents, records }) => {
-      const record = await records.get(path);
-      if (this.named.has(path) || !isRecord(record)) return;
+      const record = recordIn(await records.get(path));
+      if (this.named.has(path) || record === null) return;
       this.held.set(path, record);
       const rows = await documents.toArray();
       // another tab may have made a log of the same file
@@ -128,8 +131,17 @@ export class RecordBox {
   }
 }
 
-function isRecord(value: unknown): value is KeptRecord {
-  return isKeyed(value) && value["gzip"] instanceof Uint8Array && typeof value["savedAt"] === "number";
+/** A row of the database; earlier apps kept the bytes themselves. Null: it is no record. */
+function recordIn(row: unknown): KeptRecord | null {
+  if (!isKeyed(row) || typeof row["path"] !== "string" || typeof row["savedAt"] !== "number") return null;
+  const { path, gzip, savedAt } = row;
+  if (gzip instanceof Blob) return { path, gzip, savedAt };
+  return gzip instanceof Uint8Array ? { path, gzip: new Blob([new Uint8Array(gzip)]), savedAt } : null;
+}
+
+function exportedRecord({ path, gzip }: KeptRecord): ExportRecord {
+  const read = async (from: number, to: number) => new Uint8Array(await gzip.slice(from, to).arrayBuffer());
+  return { path, size: gzip.size, read };
 }
 
 /** Paths of the files that logs name, those inside flights too. */

@@ -1,8 +1,9 @@
 import type { Kind, Raw } from "@delaywright/documents";
 import { BenchStore, type ChangeOptions } from "./bench-store.js";
 import type { Edit, Entry } from "./entry.js";
-import type { ImportReport, Incoming } from "./exchange.js";
+import type { ImportReport } from "./exchange.js";
 import type { UndoResult } from "./history.js";
+import type { Incoming, ReadFiles } from "./read-incoming.js";
 
 /** The bench of this page. */
 export const store = new BenchStore();
@@ -97,12 +98,12 @@ export function exportDocuments(paths: readonly string[]): Promise<readonly stri
 }
 
 /** Keeps a compressed file that a log is read from under the path by which the log names it. False: it is gone with this page. */
-export function keepRecord(path: string, gzip: Uint8Array<ArrayBuffer>): Promise<boolean> {
+export function keepRecord(path: string, gzip: Blob): Promise<boolean> {
   return store.records.put(path, gzip);
 }
 
 /** A file that a log was read from, compressed; null where it is not on this device. */
-export function readRecord(path: string): Promise<Uint8Array<ArrayBuffer> | null> {
+export function readRecord(path: string): Promise<Blob | null> {
   return store.records.read(path);
 }
 
@@ -111,9 +112,16 @@ export function rawFile(path: string): string | undefined {
   return store.rawFile(path);
 }
 
-/** Takes files in, in one step of undo. Documents that are there already are not doubled; nothing that is there is changed. */
-export function importInto(files: readonly Incoming[]): Promise<ImportReport> {
-  return store.importInto(files);
+/**
+ * Takes files in, in one step of undo. Documents that are there already are not doubled; nothing that is there is changed.
+ *
+ * @param read reads them; left out: here, on the page
+ */
+export function importInto(
+  files: readonly Incoming[],
+  read?: (files: readonly Incoming[]) => Promise<ReadFiles>,
+): Promise<ImportReport> {
+  return store.importInto(files, read);
 }
 
 /** Deletes every document, in one step of undo. */

@@ -45,9 +45,9 @@ export class DebriefPart {
     }).toPass();
   }
 
-  /** What a file holds, before it is taken. */
+  /** What a file holds, before it is taken: on the page of a phone as it is held, and once it was turned. */
   get shown(): Locator {
-    return this.section
+    return this.page
       .locator("section")
       .filter({ has: this.page.getByRole("button", { name: "Leave it" }) })
       .last();

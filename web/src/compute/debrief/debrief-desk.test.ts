@@ -221,10 +221,27 @@ describe("DebriefDesk", () => {
     const whole = new Uint8Array(await csv("first-flight").arrayBuffer());
     expect(path).toBe(recordPath("First Flight.csv", whole));
     expect(await gunzipped(gzip)).toEqual(whole);
-    const [again] = await room.ask({ kind: "open", file: { bytes: new Blob([gzip]), gzip: true } });
+    const [again] = await room.ask({ kind: "open", file: { bytes: gzip, gzip: true } });
     expect(again).toMatchObject({ kind: "opened", previewed: { ok: true } });
     const [broken] = await room.ask({ kind: "open", file: { bytes: csv("first-flight"), gzip: true } });
     expect(broken).toEqual({ kind: "opened", job: broken?.job, previewed: null });
+  });
+
+  test("reads files that are to be taken in, and packs the logs among them", async () => {
+    const text = "Time (s),Height (m)\n0,0\n1,10\n";
+    const log = { kind: "log", version: 1, name: "First", source: "first.csv", columns: {} };
+    const [answer] = await room.ask({
+      kind: "incoming",
+      files: [
+        { name: "a/first.log.json", bytes: new Blob([JSON.stringify(log)]) },
+        { name: "a/first.csv", bytes: new TextEncoder().encode(text) },
+      ],
+    });
+    if (answer?.kind !== "incoming") throw new Error("not read");
+    const { entries, records } = answer.read;
+    expect(entries).toMatchObject([{ path: "first.log.json", kind: "log", raw: { source: records[0]?.path } }]);
+    const whole = await gunzipped(records[0]?.gzip ?? new Blob());
+    expect(new TextDecoder().decode(whole ?? new Uint8Array())).toBe(text);
   });
 
   test("drops a file for one that was chosen after it", async () => {

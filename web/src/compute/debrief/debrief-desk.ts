@@ -23,6 +23,7 @@ import {
 } from "@delaywright/documents";
 import { calibration, type FlightRecord, flightsIn } from "@delaywright/engine";
 import { gunzipped, gzipped } from "../../store/gzip.js";
+import { readIncoming } from "../../store/read-incoming.js";
 import { shortRuns } from "../desk/short-runs.js";
 import { Dropped, Task } from "../desk/task.js";
 import { linesOf, predictedSpeedOf, rangesOf, wholeOf } from "./plot-lines.js";
@@ -82,6 +83,8 @@ export class DebriefDesk {
         const { shown } = this;
         return { kind: "lines", job, lines: shown && linesOf(shown.record, shown.zero, message.ask) };
       }
+      case "incoming":
+        return { kind: "incoming", job, read: await readIncoming(message.files) };
       case "debrief":
         this.task?.drop();
         this.task = new Task();
@@ -92,8 +95,7 @@ export class DebriefDesk {
   /** False: it cannot be unpacked. */
   private async open(file: LogFile): Promise<boolean> {
     this.opening = file;
-    const given = new Uint8Array(await file.bytes.arrayBuffer());
-    const bytes = file.gzip ? await gunzipped(given) : given;
+    const bytes = file.gzip ? await gunzipped(file.bytes) : new Uint8Array(await file.bytes.arrayBuffer());
     if (this.opening !== file) throw new Dropped();
     this.bytes = bytes ?? new Uint8Array();
     this.read.clear();

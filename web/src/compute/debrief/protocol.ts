@@ -10,6 +10,7 @@ import type {
   Raw,
 } from "@delaywright/documents";
 import type { Calibration, EventName } from "@delaywright/engine";
+import type { Incoming, ReadFiles } from "../../store/read-incoming.js";
 
 /** A line of a plot, thinned: seconds after lift-off, and figures in SI units. */
 export interface ThinLine {
@@ -126,7 +127,7 @@ export interface PackedLog {
   /** Says what is in it. */
   readonly path: string;
   /** Compressed. */
-  readonly gzip: Uint8Array<ArrayBuffer>;
+  readonly gzip: Blob;
 }
 
 /** From the page. A later debrief drops the one before, a later file the one that is still read. */
@@ -136,7 +137,9 @@ export type ToDebrief =
   | { readonly kind: "preview"; readonly job: number; readonly mapping: LogMapping | null }
   | { readonly kind: "debrief"; readonly job: number; readonly ask: DebriefAsk }
   | { readonly kind: "library"; readonly job: number; readonly documents: DebriefAsk["documents"] }
-  | { readonly kind: "stretch"; readonly job: number; readonly ask: StretchAsk };
+  | { readonly kind: "stretch"; readonly job: number; readonly ask: StretchAsk }
+  /** Files that are to be taken in. */
+  | { readonly kind: "incoming"; readonly job: number; readonly files: readonly Incoming[] };
 
 /** To the page, each with the job that it belongs to. */
 export type FromDebrief =
@@ -149,6 +152,7 @@ export type FromDebrief =
   | { readonly kind: "wrong"; readonly job: number; readonly issues: readonly Issue[] }
   /** Null: no record is open. */
   | { readonly kind: "lines"; readonly job: number; readonly lines: FlownLines | null }
+  | { readonly kind: "incoming"; readonly job: number; readonly read: ReadFiles }
   /** A later debrief was asked for, or a later file. */
   | { readonly kind: "dropped"; readonly job: number }
   /** A defect. */

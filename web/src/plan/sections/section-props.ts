@@ -15,7 +15,7 @@ export interface SectionsProps {
   readonly units: UnitSystem;
 }
 
-/** What one section is drawn from. */
+/** What one section is drawn from. `next` is told to the section of the delay alone, which shows the way to the cut. */
 export interface SectionProps extends Omit<SectionsProps, "states"> {
   readonly state: SectionState;
 }

@@ -5,7 +5,7 @@ import { basisLines } from "@delaywright/documents";
 import { type ComponentType, memo, useState } from "react";
 import { CardSection } from "../../card/card-section.js";
 import { DebriefSection } from "../../debrief/debrief-section.js";
-import { useNarrow } from "../../parts/index.js";
+import { useNarrow, useSame } from "../../parts/index.js";
 import { PrepSection } from "../../prep/prep-section.js";
 import type { SectionId } from "../../standing/next-act.js";
 import { ChecksSection } from "./checks-section.js";
@@ -85,9 +85,10 @@ function Following({ id, place = id, part: Part, now, calm }: FollowingProps) {
   const [last, keep] = useState({ shown: now, calm });
   const next = followed(last, { near, now, calm });
   if (next !== last) keep(next);
-  const { states, ...rest } = next.shown;
-  const state = states.find((each) => each.id === id);
-  return state === undefined ? null : <Part {...rest} state={state} />;
+  const { states, next: act, ...rest } = next.shown;
+  // a step elsewhere is no reason to draw this anew
+  const state = useSame(states.find((each) => each.id === id) ?? null);
+  return state === null ? null : <Part {...rest} next={id === "delay" ? act : null} state={state} />;
 }
 
 /** The sections of a plan: what was measured beside what follows from it, then the way down and the checks. */
