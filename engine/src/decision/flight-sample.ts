@@ -4,12 +4,12 @@ import { recordSize } from "../flight/fast/sizes.js";
 import { fastTables } from "../flight/fast/tables.js";
 import { FastWork } from "../flight/fast/work.js";
 import { prepareFlight } from "../flight/model.js";
-import { compiledJudgement } from "../spread/compiled.js";
 import { drawnValues } from "../spread/drawn-values.js";
 import { drawNormals, drawSize } from "../spread/draws.js";
 import type { EnsembleSpec } from "../spread/ensemble.js";
 import { dropBefore, heightsAt, motionAt } from "../spread/flight-records.js";
 import { flyDraw } from "../spread/fly-draw.js";
+import { judgeFlight } from "../spread/judge.js";
 import { JudgeWork } from "../spread/judge-work.js";
 import { judgedSize, sampleSize } from "../spread/outcomes.js";
 import { CanopyFall } from "./flight-sample-descent.js";
@@ -116,7 +116,7 @@ export function prepareFlightSample(spec: FlightSampleSpec): (from: number, to: 
         heightsAt(work, flight, times, out.unopenedHeights.subarray(i * unopenedPoints, (i + 1) * unopenedPoints));
         dropBefore(work, flight, flight.burnout);
       }
-      compiledJudgement(judge, work, flight, model.burn.end, normals[drawSize - 1]!, judged, 0, opened, 0);
+      judgeFlight(judge, work, flight, model.burn.end, normals[drawSize - 1]!, judged, 0, opened, 0);
       if (!flight.flew) continue;
       out.top.time[i] = flight.apogeeTime;
       out.top.height[i] = flight.apogeeHeight;

@@ -84,6 +84,20 @@ test("compiledJudgement() of a flight flown in JavaScript, after another in the 
   expect(leftBy(fastFlight, here.compiledJudgement, work, theirs, 2)).toEqual(plain);
 });
 
+test("compiledJudgement() judges a flight that was changed since it was flown as it is now", () => {
+  const work = plans["pitching, wind"];
+  const judgedBy = (judge: Judge): Float64Array => {
+    const j = new JudgeWork(usual);
+    setDraw(work, new DrawnValues());
+    const flight = here.compiledFlight(work, 1, 1, drawTolerance, new FastOutcome());
+    flight.burnout += 1;
+    const judged = new Float64Array(j.settingCount * judgedSize);
+    judge(j, work, flight, 2, 0.3, judged, 0, new Float64Array(j.settingCount * 8 * sampleSize), 0);
+    return judged;
+  };
+  expect(judgedBy(here.compiledJudgement)).toEqual(judgedBy(judgeFlight));
+});
+
 afterEach(() => {
   vi.unstubAllGlobals();
   vi.resetModules();

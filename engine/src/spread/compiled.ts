@@ -56,9 +56,10 @@ export class CompiledFlights {
     return out;
   }
 
-  /** Is this the flight that was flown last, so that it is still known here? */
+  /** Is this the flight that was flown last, and as it was flown, so that it is still known here? */
   knows(w: FastWork, flight: FastOutcome): boolean {
-    return this.work === w && this.flown === flight;
+    const { told } = this;
+    return this.work === w && this.flown === flight && flight.burnout === told[1] && flight.recordCount === told[8];
   }
 
   /** As `judgeFlight`, of the flight flown last. */
