@@ -20,7 +20,7 @@ test.each([
   ["rough", 0.06],
 ] as const)("fitClimb() finds drag and impulse of %s logs, within what it says", (kind, most) => {
   let outside = 0;
-  for (let seed = 300; seed < 308; seed++) {
+  for (let seed = 300; seed < 316; seed++) {
     const { record, events, flight } = logged(seed, kind);
     const { lnDrag, lnImpulse, covariance, converged, from, to } = fitClimb(record, events, flight.planned, { spread });
     expect(converged, `${seed}`).toBe(true);
@@ -35,8 +35,8 @@ test.each([
     expect(covariance[0][1]).toBeCloseTo(covariance[1][0], 12);
     expect(covariance[0][1] ** 2).toBeLessThan(covariance[0][0] * covariance[1][1]);
   }
-  // of eight 90 % intervals three or fewer miss, in 99.5 of 100 tries
-  expect(outside).toBeLessThanOrEqual(3);
+  // of sixteen 90 % intervals five or fewer miss, in 99.7 of 100 tries
+  expect(outside).toBeLessThanOrEqual(5);
 });
 
 test("fitClimb() says less where less is known of the day: a mass known to 3 % hides 3 % of impulse", () => {

@@ -11,7 +11,7 @@ import { type Day, daysLike } from "./climb/days.js";
 import { thrustWaves, wavedThrust } from "./climb/waved-thrust.js";
 import type { ClimbFit } from "./climb-fit.js";
 import { departure, portError, shapeError, usualLag } from "./events/look.js";
-import { slowNoise, slowTime } from "./events/slow-noise.js";
+import { gustsAgree, slowNoise } from "./events/slow-noise.js";
 import { togetherness } from "./fit/residuals.js";
 import type { FlightRecord } from "./flight-record.js";
 import type { FoundEvents } from "./found-events.js";
@@ -177,7 +177,7 @@ function errorsTogether(times: Float64Array, heights: Float64Array, slow: number
   const bell = (u: number): number => Math.exp(-0.5 * u * u);
   return Float64Array.from({ length: rows * rows }, (_, k) => {
     const [a, b] = [times[Math.floor(k / rows)]! / over, times[k % rows]! / over];
-    const gusts = slow * slow * Math.exp((-Math.abs(a - b) * over) / slowTime);
+    const gusts = slow * slow * gustsAgree(Math.abs(a - b) * over);
     return variance * (bell(a - b) - (1 + a * b) * bell(a) * bell(b)) + gusts;
   });
 }

@@ -6,7 +6,7 @@ import { type EventMiss, figuresOf, missesOf, NINETY, promised, studied } from "
 /** Flights a class; the whole study of 500 is `node scripts/debrief-truth/run.mjs`. */
 const flights = 40;
 /** Seeds that the study does not use. */
-const first = 5001;
+const first = 9001;
 const names = ["liftOff", "burnout", "apogee", "opening", "landing"] as const;
 
 /** Least number of hits among n that a chance of 0.9 gives, but once in a thousand: normal approximation of the binomial. */

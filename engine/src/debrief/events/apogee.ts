@@ -1,15 +1,16 @@
 import { polynomialAt, polynomialError, polynomialFit, slopeWeights } from "../fit/polynomial.js";
-import { errorByNoise, slopeErrorBySmoothing } from "../fit/slope-errors.js";
+import { slopeErrorBySmoothing } from "../fit/slope-errors.js";
 import { firstAtLeast, interpolated } from "../interpolated.js";
 import type { FittedTop } from "./canopy-fit.js";
 import { departure, type Lag, type Look, type Placed, rowsBetween } from "./look.js";
+import { thinnerAt } from "./noise-of-rows.js";
 import type { Opened } from "./opening.js";
-import { slowNoise, slowTime } from "./slow-noise.js";
+import { errorByGusts, slowNoise } from "./slow-noise.js";
 import { topTime } from "./top.js";
 
+const GRAVITY = 9.80665;
 /** Slow noise turns into a slope over about a second, and that over the fall's 1 g into time [s/m]. */
 const WANDER = 0.075;
-const GRAVITY = 9.80665;
 /** Half-width of the stretch around the top that is fitted [s]. */
 const HALF_WIDTH = 3;
 
@@ -33,7 +34,7 @@ export function apogeeOf(look: Look, burnout: number, opened: Opened | null, lag
   if (fitted !== null && Math.abs(fitted.time - top) < 2)
     return {
       time: fitted.time - lag.time,
-      error: Math.hypot(fitted.error, errorOf(look, fitted), lag.error),
+      error: Math.hypot(fitted.error, missedBy(look, fitted), lag.error),
       reason: "speed-crosses-zero",
     };
   const row = firstAtLeast(record.time, top);
@@ -41,11 +42,12 @@ export function apogeeOf(look: Look, burnout: number, opened: Opened | null, lag
 }
 
 /** One sigma of a fitted top by gusts and by what the fitted path does not follow [s]. */
-function errorOf(look: Look, { time, times, gains }: FittedTop): number {
+function missedBy(look: Look, { time, times, gains }: FittedTop): number {
   // near the top a speed over gravity is a time
   const weights = gains.map((gain) => gain * GRAVITY);
   const height = interpolated(look.record.time, look.record.height, time);
-  return Math.hypot(WANDER * slowNoise(look), missedSpeed(height, time, times, weights) / GRAVITY);
+  const gusts = WANDER * thinnerAt(height) * slowNoise(look);
+  return Math.hypot(gusts, missedSpeed(height, time, times, weights) / GRAVITY);
 }
 
 /** Speed that a fit misses of a flight's own departure from its model, one sigma [m/s]; the weights are those of its slope. */
@@ -69,9 +71,10 @@ function levelIn(look: Look, from: number, to: number, degree: number, lag: Lag)
   if (t > to + 0.6 || t < from) return null;
   // speed by heights that err alone, by gusts that hang together, and by what the polynomial does not follow; over the bend it is time
   const alone = polynomialError(fit, t, 1) / Math.sqrt(fit.widened);
+  const thinner = thinnerAt(polynomialAt(fit, t));
   const weights = slopeWeights(fit, t, record.time, rows);
   const times = Float64Array.from(rows, (row) => record.time[row]!);
-  const together = slowNoise(look) * errorByNoise(weights, times, slowTime);
+  const together = thinner * slowNoise(look) * errorByGusts(weights, times);
   const missed = missedSpeed(polynomialAt(fit, t), t, times, weights);
   return {
     time: t - lag.time,

@@ -35,9 +35,10 @@ export function fallUnder(p: readonly number[], from: number, to: number): Fall 
   for (let i = 1; i < count; i++) {
     const t = from + (i - 0.5) * step;
     const grown = Math.min(1, Math.max(0, (t - opens) / Math.max(0.05, fill))) ** 2;
-    const drag = (least + (full - least) * grown) * Math.sqrt(v * v + u * u);
-    // drag acts on the speed at the step's end, so that a stiff canopy stays bounded
-    const next = (v - GRAVITY * step) / (1 + drag * step);
+    const half = v - 0.5 * GRAVITY * step;
+    const drag = (least + (full - least) * grown) * Math.sqrt(half * half + u * u);
+    // half a step of gravity, drag as it acts alone, the other half: a stiff canopy stays bounded
+    const next = half / (1 + drag * step) - 0.5 * GRAVITY * step;
     if (v > 0 && next <= 0) top = from + (i - 1 + v / (v - next)) * step;
     h += 0.5 * step * (v + next);
     v = next;

@@ -3,6 +3,7 @@ import { dampedFit } from "../fit/damped-fit.js";
 import { interpolated } from "../interpolated.js";
 import { type Fall, fallUnder } from "./canopy-fall.js";
 import { type Look, rowsBetween } from "./look.js";
+import { noiseOfRows } from "./noise-of-rows.js";
 
 const GRAVITY = 9.80665;
 
@@ -59,14 +60,17 @@ export function canopyFit(look: Look, guess: CanopyGuess): CanopyFit | null {
   if (rows.length < 10) return null;
   const { time, height } = record;
   const free = !Number.isFinite(guess.before);
+  // what opens first is held against charges by plain costs; a later one hangs on the way it takes to fill, which the noise must not outweigh
+  const noise = free ? null : noiseOfRows(look, rows);
   const pathOf = (p: readonly number[]): Fall => fallUnder(p, guess.from, guess.to);
   const residualsAt = (p: readonly number[]): Float64Array => {
     const { heights, step } = pathOf(p);
-    return Float64Array.from(rows, (row) => {
+    const off = Float64Array.from(rows, (row) => {
       const place = (time[row]! - guess.from) / step;
       const i = Math.min(Math.floor(place), heights.length - 2);
       return height[row]! - heights[i]! - (heights[i + 1]! - heights[i]!) * (place - i);
     });
+    return noise === null ? off : noise(off);
   };
   const body = free ? 0.001 : GRAVITY / guess.before ** 2;
   const h0 = interpolated(time, height, guess.from);
@@ -79,7 +83,7 @@ export function canopyFit(look: Look, guess: CanopyGuess): CanopyFit | null {
   const sideways: [number, number] = free ? [6, 8] : [1, 3];
   const steps = [0.1, 0.2, 2, 0.5, 0.5, 1, 0.1 * body];
   const fit = dampedFit(residualsAt, [guess.time, fill[0], sideways[0], guess.after, h0, v0, body], {
-    leastResidual: 0.7 * record.heightError,
+    leastResidual: noise === null ? 0.7 * record.heightError : 0.7,
     steps,
     priors: [
       guess.timeError === undefined ? null : [guess.time, guess.timeError],

@@ -59,3 +59,12 @@ test("spikesIn() takes a jump that does not come back for none", () => {
   expect(spikesIn(time, height, sigma)).toEqual([]);
   expect(height).toEqual(before);
 });
+
+test("spikesIn() leaves out a gas that swings and dies away slowly until it is hidden by the noise", () => {
+  const at = 11.5;
+  const gas = time.map((t) => (t < at ? 0 : 110 * Math.exp(-(t - at) / 0.27) * Math.cos((2.5 * (t - at)) / 0.27)));
+  const height = fall().map((h, i) => h + gas[i]!);
+  const { end } = spikesIn(time, height, sigma)[0]!;
+  expect(Math.abs(gas[end + 1]!)).toBeLessThan(0.3 * sigma);
+  expect(time[end]! - at).toBeLessThan(4);
+});

@@ -10,8 +10,11 @@ const LONGEST = [1.2, 0.85, 0.5];
  * @source r^(−1/(r − 1)) at r = 0.17/0.06, closed form of a first-order lag
  */
 const SHOWN = 0.57;
-/** A transient fades for this share of its seen length more. */
-const FADING = 0.6;
+/** A transient is left out until it has faded to this share of what stands out: 5 % of one height's noise. Longest, over its seen length. */
+const FADED = 0.01;
+const LONGEST_FADING = 4;
+/** It fades no faster than by this logarithm over its seen length. */
+const LEAST_FADING = 0.5;
 /** Foretold heights that are missed by more than this many sigma begin or end a spike. */
 const SIGMAS = 5.5;
 /** Largest change of acceleration that is no spike [m/s²]: about lift-off, and later at rest and by the speed [1/s]. */
@@ -49,16 +52,26 @@ export function spikesIn(time: Float64Array, height: Float64Array, sigma: number
       if (end >= 0) break;
     }
     if (end < 0) continue;
-    // what is left of it dies away below the noise of one height
-    const fades = time[end]! + FADING * (time[end]! - time[begin]!) + 0.05;
+    // what is left of it dies away as it did from its highest to where it no longer stood out
+    const seen = Math.log(highestIn(time, height, begin, end, first.off) / first.most);
+    const more = Math.min(LONGEST_FADING, -Math.log(FADED) / Math.max(LEAST_FADING, seen));
+    const fades = time[end]! + more * (time[end]! - time[begin]!) + 0.05;
     while (end + 1 < n - 1 && time[end + 1]! <= fades) end++;
-    const raw = height.slice(begin, end + 1);
+    const highest = highestIn(time, height, begin, end, first.off);
     bridge(time, height, begin, end);
-    const highest = raw.reduce((most, h, k) => Math.max(most, Math.abs(h - height[begin + k]!)), first.off);
     found.push({ begin, end, rise: usualLag.time * ((SHOWN * first.most) / highest) });
     i = end;
   }
   return found;
+}
+
+/** How far a spike leads away from the bridge over it, at least what its first row shows [m]. */
+function highestIn(time: Float64Array, height: Float64Array, begin: number, end: number, least: number): number {
+  const raw = height.slice(begin, end + 1);
+  bridge(time, height, begin, end);
+  const most = raw.reduce((far, h, k) => Math.max(far, Math.abs(h - height[begin + k]!)), least);
+  height.set(raw, begin);
+  return most;
 }
 
 /** Last row that those after it do not foretell; −1 where none is, or where none before the longest is. */
