@@ -121,15 +121,6 @@ test("decide() rejects with what the runner rejects with, at any stage", async (
   }
 });
 
-test("decide() does not wait for draws once the weather at home is called off", async () => {
-  const called = new Error("called off");
-  const run: EnsembleRunner = (spec, from, to) => {
-    if (spec.shift !== undefined) return Promise.reject(called);
-    return from === 0 ? runHere(spec, from, to) : new Promise(() => undefined);
-  };
-  await expect(decide(plan, { draws: 64, stages: [16], run })).rejects.toBe(called);
-});
-
 test("decide() gives the coast's density with its quantiles, and none without spread", async () => {
   const { coast } = await decide(plan, { draws });
   const { from, step, values } = coast.density!;

@@ -32,7 +32,7 @@ import { warningsOf } from "./warnings.js";
  *
  * @param inputs without issues, those of `packingIssues` too
  * @param options draws ≥ 1, any integer seed
- * @throws what the runner rejects with, at once
+ * @throws what the runner rejects with
  * @example
  * const { toCut } = await decide(inputs, { seed: 1 });
  * await decide(inputs, { draws: 10_000, stages: [256, 2048], onPart: ({ draws, toCut }) => show(draws, toCut) });
@@ -45,11 +45,7 @@ export async function decide(inputs: DecisionInputs, options: DecideOptions = {}
   const told = { seed, model };
   const plans = settingsOf(inputs);
   let otherWeather: Promise<number> | undefined;
-  let callOff: (error: unknown) => void = () => undefined;
-  const calledOff = new Promise<never>((_, reject) => {
-    callOff = reject;
-  });
-  const judging = judgeSettings(inputs, plans.length > 0 ? plans : [pluggedPlan], {
+  const judged = await judgeSettings(inputs, plans.length > 0 ? plans : [pluggedPlan], {
     ...run,
     stages,
     onStage: (part) => {
@@ -57,10 +53,10 @@ export async function decide(inputs: DecisionInputs, options: DecideOptions = {}
       onPart?.(decisionOf(inputs, soFar, nothingFurther, told));
       if (otherWeather !== undefined || !cutsAtHome(inputs, soFar)) return;
       otherWeather = longestOfWeather(inputs, plans, part.rough, run);
-      otherWeather.catch(callOff);
+      // whoever calls it off hears of it below, once the draws have ended too
+      otherWeather.catch(() => undefined);
     },
   });
-  const judged = await Promise.race([judging, calledOff]);
   const picked = pickFrom(inputs, plans, judged);
   if (cutsAtHome(inputs, picked)) otherWeather ??= longestOfWeather(inputs, plans, judged.rough, run);
   // while other weather is flown on workers

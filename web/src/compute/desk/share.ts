@@ -106,7 +106,7 @@ export class Share {
       const run = cut();
       if (run !== null) this.flyers[i]!.post({ kind: "run", ensemble, ...run });
     };
-    this.flying = {
+    const flying: Flying = {
       ensemble,
       taken: (chunk, i) => {
         taken(chunk);
@@ -114,8 +114,12 @@ export class Share {
         if (done >= to) wake();
       },
     };
+    this.flying = flying;
+    const leave = (): void => {
+      if (this.flying === flying) this.flying = null;
+    };
     const off = task.onDrop(() => {
-      this.flying = null;
+      leave();
       wake();
     });
     try {
@@ -145,7 +149,7 @@ export class Share {
       return joinChunks(chunks);
     } finally {
       off();
-      this.flying = null;
+      leave();
     }
   }
 
