@@ -17,8 +17,11 @@ test.each([331, 3096, 3218, 3263])("a charge that a quiet barometer sees opens f
   expect(Math.abs(miss)).toBeLessThan(0.1);
 });
 
-test.each([331, 3096, 3218, 3263])("a charge whose canopy would open 3 s late did not open flight %i: the fall tells", (seed) => {
-  const { reason, miss } = openingOf(seed, 3);
-  expect(reason).toBe("descent-slows");
-  expect(Math.abs(miss)).toBeLessThan(1.1);
-});
+test.each([331, 3096, 3218, 3263])(
+  "a charge whose canopy would open 3 s late did not open flight %i: the fall tells",
+  (seed) => {
+    const { reason, miss } = openingOf(seed, 3);
+    expect(reason).toBe("descent-slows");
+    expect(Math.abs(miss)).toBeLessThan(1.1);
+  },
+);
