@@ -10,7 +10,7 @@ import { type ClimbSamples, climbSamples } from "./climb/climb-samples.js";
 import { type Day, daysLike } from "./climb/days.js";
 import { thrustWaves, wavedThrust } from "./climb/waved-thrust.js";
 import type { ClimbFit } from "./climb-fit.js";
-import { departure, portError, shapeError, usualLag } from "./events/look.js";
+import { departure, departureAgrees, portError, shapeError, usualLag } from "./events/look.js";
 import { gustsAgree, slowNoise } from "./events/slow-noise.js";
 import { togetherness } from "./fit/residuals.js";
 import type { FlightRecord } from "./flight-record.js";
@@ -172,13 +172,11 @@ function fitted(
 /** Covariance of the model's own error, smooth over the climb and from rest at lift-off, and of gusts at the ports; row-major. */
 function errorsTogether(times: Float64Array, heights: Float64Array, slow: number): Float64Array {
   const rows = times.length;
-  const variance = (departure.share * Math.max(...heights)) ** 2;
   const over = departure.together * (times[rows - 1]! - times[0]!);
-  const bell = (u: number): number => Math.exp(-0.5 * u * u);
+  const departs = departureAgrees(Math.max(...heights), over);
   return Float64Array.from({ length: rows * rows }, (_, k) => {
-    const [a, b] = [times[Math.floor(k / rows)]! / over, times[k % rows]! / over];
-    const gusts = slow * slow * gustsAgree(Math.abs(a - b) * over);
-    return variance * (bell(a - b) - (1 + a * b) * bell(a) * bell(b)) + gusts;
+    const [a, b] = [times[Math.floor(k / rows)]!, times[k % rows]!];
+    return departs(a, b) + slow * slow * gustsAgree(Math.abs(a - b));
   });
 }
 

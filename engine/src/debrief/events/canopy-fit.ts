@@ -2,7 +2,7 @@ import { timeToFill } from "../../packing/canopy.js";
 import { dampedFit } from "../fit/damped-fit.js";
 import { interpolated } from "../interpolated.js";
 import { type Fall, fallUnder } from "./canopy-fall.js";
-import { type Look, rowsBetween } from "./look.js";
+import { departureAgrees, type Look, rowsBetween } from "./look.js";
 import { noiseOfRows } from "./noise-of-rows.js";
 
 const GRAVITY = 9.80665;
@@ -41,6 +41,8 @@ export interface CanopyGuess {
   readonly before: number;
   /** Steady descent under it [m/s]. */
   readonly after: number;
+  /** How long the flight's departure from its path hangs together, counted with gusts and the rows' own times [s]; left out: neither is. */
+  readonly departsOver?: number;
 }
 
 /** Usual way that a canopy covers while it fills: 60 m²/s over its steady descent [m]; one sigma of it, and of a known one. */
@@ -60,8 +62,11 @@ export function canopyFit(look: Look, guess: CanopyGuess): CanopyFit | null {
   if (rows.length < 10) return null;
   const { time, height } = record;
   const free = !Number.isFinite(guess.before);
-  // what opens first is held against charges by plain costs; a later one hangs on the way it takes to fill, which the noise must not outweigh
-  const noise = free ? null : noiseOfRows(look, rows);
+  // a later opening hangs on the way it takes to fill, which the noise must not outweigh
+  const { departsOver } = guess;
+  const departs =
+    departsOver === undefined ? undefined : departureAgrees(interpolated(time, height, guess.from), departsOver);
+  const noise = free && departs === undefined ? null : noiseOfRows(look, rows, departs);
   const pathOf = (p: readonly number[]): Fall => fallUnder(p, guess.from, guess.to);
   const residualsAt = (p: readonly number[]): Float64Array => {
     const { heights, step } = pathOf(p);

@@ -83,3 +83,13 @@ export function eventAt(record: FlightRecord, placed: Placed | null, lag: Lag): 
  * from rest at lift-off. Own defaults, no source: without them a fit would tell apart winds by centimetres.
  */
 export const departure = Object.freeze({ share: 5e-4, together: 0.15 });
+
+/** Covariance of a flight's departure at two times since lift-off [m²]: smooth, from rest at lift-off; `over`: how long it hangs together [s]. */
+export function departureAgrees(highest: number, over: number): (a: number, b: number) => number {
+  const variance = (departure.share * highest) ** 2;
+  const bell = (u: number): number => Math.exp(-0.5 * u * u);
+  return (a, b) => {
+    const [x, y] = [a / over, b / over];
+    return variance * (bell(x - y) - (1 + x * y) * bell(x) * bell(y));
+  };
+}

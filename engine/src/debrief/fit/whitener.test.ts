@@ -3,7 +3,7 @@ import { whitenerOf } from "./whitener.js";
 
 const times = Float64Array.of(0, 1);
 /** Own noise of 1 and 2, and 3 that hangs together at e⁻¹ after a second: a covariance of [[10, 9/e], [9/e, 13]]. */
-const noise = whitenerOf(times, Float64Array.of(1, 2), Float64Array.of(3, 3), (apart) => Math.exp(-apart));
+const noise = whitenerOf(Float64Array.of(1, 2), (i, j) => 9 * Math.exp(-Math.abs(times[i]! - times[j]!)));
 
 test("whitenerOf() makes of residuals those whose sum of squares is rᵀ C⁻¹ r (closed form of two)", () => {
   const [a, b, c] = [10, 9 / Math.E, 13];

@@ -2,23 +2,19 @@
  * Makes residuals whose errors hang together alike and independent: L⁻¹ r, where L Lᵀ is their covariance. A plain fit of what it
  * gives is the generalised least squares of what it takes.
  *
- * @param times rising [s]
  * @param alone one sigma of each residual by itself
- * @param slow one sigma of what hangs together
- * @param agree correlation of what hangs together, so far apart [s]
+ * @param together covariance of what hangs together, of two residuals by their places
  * @source A. C. Aitken, Proc. R. Soc. Edinb. 55 (1936), memory; Cholesky's factor
  */
 export function whitenerOf(
-  times: Float64Array,
   alone: Float64Array,
-  slow: Float64Array,
-  agree: (apart: number) => number,
+  together: (i: number, j: number) => number,
 ): (residuals: Float64Array) => Float64Array {
-  const n = times.length;
+  const n = alone.length;
   const l = new Float64Array(n * n);
   for (let i = 0; i < n; i++)
     for (let j = 0; j <= i; j++) {
-      let sum = slow[i]! * slow[j]! * agree(times[i]! - times[j]!) + (i === j ? alone[i]! ** 2 : 0);
+      let sum = together(i, j) + (i === j ? alone[i]! ** 2 : 0);
       for (let k = 0; k < j; k++) sum -= l[i * n + k]! * l[j * n + k]!;
       l[i * n + j] = i === j ? Math.sqrt(sum) : sum / l[j * n + j]!;
     }
