@@ -7,10 +7,7 @@ import { departure, type Lag, type Look, type Placed } from "./look.js";
 /** Charges are tried this far from what the fall tells [s], and so many of them. */
 const FARTHEST = 6;
 const MOST_FIRINGS = 4;
-/**
- * A charge may make the path fit so much worse and is still taken for what opened it: factor on the cost, and an addition. In 60
- * clean and 48 rough flights the one that opened made it worse by up to 8, one 1.5 s off by 294 and 116 in the median. Own study.
- */
+/** A charge may make the path fit so much worse and is still taken for what opened it: factor on the cost, and an addition. Own default, no source. */
 const WORSE = 1.1;
 const WORSE_BY = 8;
 /** The factor for a charge that both instruments saw. */
