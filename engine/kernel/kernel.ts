@@ -128,42 +128,21 @@ function addressOf(doubles: Doubles): usize {
 export function toldAt(): usize {
   return addressOf(told);
 }
+
 export function slotsAt(): usize {
   return addressOf(w.slots);
 }
+
 export function recordsAt(): usize {
   return addressOf(w.records);
 }
-export function airAt(): usize {
+
+/** Where the tables begin, one behind the other as they were laid. */
+export function tablesAt(): usize {
   return addressOf(w.air);
 }
-export function windAt(): usize {
-  return addressOf(w.wind);
-}
-export function coastingAt(): usize {
-  return addressOf(w.coasting);
-}
-export function thrustingAt(): usize {
-  return addressOf(w.thrusting);
-}
-export function windKnotsAt(): usize {
-  return addressOf(w.windKnots);
-}
-export function aeroAt(): usize {
-  return addressOf(w.aero);
-}
-export function stretchesAt(): usize {
-  return addressOf(w.stretches);
-}
-export function delaysAt(): usize {
+
+/** Where delays begin; deviations, what was judged and samples follow. */
+export function openingsAt(): usize {
   return addressOf(j.delays);
-}
-export function deviationsAt(): usize {
-  return addressOf(j.deviations);
-}
-export function judgedAt(): usize {
-  return addressOf(judged);
-}
-export function samplesAt(): usize {
-  return addressOf(samples);
 }

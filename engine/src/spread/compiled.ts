@@ -78,21 +78,15 @@ export class CompiledFlights {
     samples.set(this.samples, samplesAt);
   }
 
-  private row(at: number, length: number): Float64Array<ArrayBuffer> {
-    return new Float64Array(this.kernel.memory.buffer, at, length);
+  /** @param before how many numbers stand before it */
+  private row(at: number, length: number, before = 0): Float64Array<ArrayBuffer> {
+    return new Float64Array(this.kernel.memory.buffer, at + before * Float64Array.BYTES_PER_ELEMENT, length);
   }
 
   private layTables(w: FastWork): void {
     const { kernel } = this;
-    kernel.layTables(
-      w.air.length,
-      w.wind.length,
-      w.coasting.length,
-      w.thrusting.length,
-      w.windKnots.length,
-      w.aero.length,
-      w.stretches.length,
-    );
+    const tables = [w.air, w.wind, w.coasting, w.thrusting, w.windKnots, w.aero, w.stretches];
+    kernel.layTables(...tables.map(({ length }) => length));
     kernel.countTables(
       w.machCount,
       w.lastAirCell,
@@ -105,11 +99,11 @@ export class CompiledFlights {
       w.stretchCount,
     );
     kernel.turnBy(w.settled, w.pitches, w.handsOver);
-    this.row(kernel.coastingAt(), w.coasting.length).set(w.coasting);
-    this.row(kernel.thrustingAt(), w.thrusting.length).set(w.thrusting);
-    this.row(kernel.windKnotsAt(), w.windKnots.length).set(w.windKnots);
-    this.row(kernel.aeroAt(), w.aero.length).set(w.aero);
-    this.row(kernel.stretchesAt(), w.stretches.length).set(w.stretches);
+    let before = 0;
+    for (const table of tables) {
+      this.row(kernel.tablesAt(), table.length, before).set(table);
+      before += table.length;
+    }
     this.work = w;
     this.flown = null;
     this.findRows();
@@ -128,8 +122,8 @@ export class CompiledFlights {
       j.hasElectronics,
       j.electronicsDelay,
     );
-    this.row(kernel.delaysAt(), j.settingCount).set(j.delays);
-    this.row(kernel.deviationsAt(), j.settingCount).set(j.deviations);
+    this.row(kernel.openingsAt(), j.settingCount).set(j.delays);
+    this.row(kernel.openingsAt(), j.settingCount, j.settingCount).set(j.deviations);
     this.judging = j;
     this.findRows();
   }
@@ -137,13 +131,17 @@ export class CompiledFlights {
   /** Rows move when others are laid, and all of them when the memory grows. */
   private findRows(): void {
     const { kernel, work, judging } = this;
-    this.slots = this.row(kernel.slotsAt(), work?.slots.length ?? 0);
-    this.air = this.row(kernel.airAt(), work?.air.length ?? 0);
-    this.wind = this.row(kernel.windAt(), work?.wind.length ?? 0);
-    this.records = this.row(kernel.recordsAt(), mostRecords * recordSize);
+    const airCount = work?.air.length ?? 0;
+    const settings = judging?.settingCount ?? 0;
+    const samples = settings * (judging?.samples ?? 0) * sampleSize;
+    const judgedFrom = 2 * settings;
     this.told = this.row(kernel.toldAt(), toldSize);
-    this.judged = this.row(kernel.judgedAt(), (judging?.settingCount ?? 0) * judgedSize);
-    this.samples = this.row(kernel.samplesAt(), (judging?.settingCount ?? 0) * (judging?.samples ?? 0) * sampleSize);
+    this.slots = this.row(kernel.slotsAt(), work?.slots.length ?? 0);
+    this.records = this.row(kernel.recordsAt(), mostRecords * recordSize);
+    this.air = this.row(kernel.tablesAt(), airCount);
+    this.wind = this.row(kernel.tablesAt(), work?.wind.length ?? 0, airCount);
+    this.judged = this.row(kernel.openingsAt(), settings * judgedSize, judgedFrom);
+    this.samples = this.row(kernel.openingsAt(), samples, judgedFrom + settings * judgedSize);
   }
 }
 

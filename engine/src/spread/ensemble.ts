@@ -6,6 +6,7 @@ import { FastWork } from "../flight/fast/work.js";
 import type { FlightInputs } from "../flight/inputs.js";
 import { prepareFlight } from "../flight/model.js";
 import type { ResolvedFlightOptions } from "../flight/options.js";
+import { alike } from "../math/alike.js";
 import { compiledJudgement } from "./compiled.js";
 import { drawnValues } from "./drawn-values.js";
 import { drawNormals, drawSize } from "./draws.js";
@@ -76,15 +77,9 @@ function tablesOf(spec: EnsembleSpec): FastTables {
   return tables;
 }
 
-/** Are all parts the very same objects? What only looks alike is prepared anew. */
+/** Does all that tables are made of hold the same? A worker is sent copies. */
 function sameTables(a: EnsembleSpec, b: EnsembleSpec): boolean {
-  const parts = ["air", "wind", "rocket", "motor", "ballast", "guide", "recovery"] as const;
-  return (
-    a.options === b.options &&
-    a.top === b.top &&
-    a.topMach === b.topMach &&
-    parts.every((p) => a.inputs[p] === b.inputs[p])
-  );
+  return a.top === b.top && a.topMach === b.topMach && alike(a.options, b.options) && alike(a.inputs, b.inputs);
 }
 
 /**

@@ -30,17 +30,10 @@ export interface Kernel {
   readonly toldAt: () => number;
   readonly slotsAt: () => number;
   readonly recordsAt: () => number;
-  readonly airAt: () => number;
-  readonly windAt: () => number;
-  readonly coastingAt: () => number;
-  readonly thrustingAt: () => number;
-  readonly windKnotsAt: () => number;
-  readonly aeroAt: () => number;
-  readonly stretchesAt: () => number;
-  readonly delaysAt: () => number;
-  readonly deviationsAt: () => number;
-  readonly judgedAt: () => number;
-  readonly samplesAt: () => number;
+  /** Air, wind, drag coasting and thrusting, kinks of the wind, aerodynamics, stretches: one behind the other. */
+  readonly tablesAt: () => number;
+  /** Delays, deviations, what was judged, samples: one behind the other. */
+  readonly openingsAt: () => number;
 }
 
 /** How the delays of the flight that is judged scatter, in standard deviations. */
