@@ -1,5 +1,5 @@
-/** Why a file could not be read. */
-export type FileFailure = "missing" | "too-large" | "not-a-file" | "not-allowed";
+import type { FileFailure } from "./file-failure.js";
+import type { ReadBefore } from "./read-before.js";
 
 /** Where files come from: a disk, a browser's store, or memory. */
 export interface FileSource {
@@ -9,6 +9,8 @@ export interface FileSource {
   ): Promise<{ readonly ok: true; readonly bytes: Uint8Array } | { readonly ok: false; readonly reason: FileFailure }>;
   /** The path of a file that another file names relative to itself. */
   resolve(base: string, relative: string): string;
+  /** Documents that were read of it before; left out: every file is read anew. */
+  readonly before?: ReadBefore;
 }
 
 /**

@@ -115,7 +115,8 @@ export { exportLibraries, exportLibrary } from "./exchange/export-library.js";
 export { flatPath, Paths } from "./exchange/flat-path.js";
 export { importFiles } from "./exchange/import-files.js";
 export { recordPath } from "./exchange/records.js";
-export { type FileFailure, type FileSource, memoryFiles, resolvePath } from "./file-source.js";
+export type { FileFailure } from "./file-failure.js";
+export { type FileSource, memoryFiles, resolvePath } from "./file-source.js";
 export { checkField } from "./forms/check-field.js";
 export { fieldAt } from "./forms/field-at.js";
 export { type FieldPath, stepsOf } from "./forms/field-path.js";
@@ -223,6 +224,7 @@ export { type ShownOptions, shownQuantity, systemOf } from "./quantity/shown.js"
 export { type AmountParts, amountIn, amountParts, type Measure, type UnitSystem } from "./quantity/systems.js";
 export { type Dimension, type Unit, units } from "./quantity/units.js";
 export { type Read, type ReadOptions, readBytes, readDocument, readValue } from "./read.js";
+export { ReadBefore } from "./read-before.js";
 export { jsonSchemaOf } from "./schemas.js";
 export { type MotorName, type MotorShelf, motorShelf, type UnreadMotor } from "./shortlist/motor-shelf.js";
 export { type OpenContext, type OpenedPlan, openPlan } from "./shortlist/open-plan.js";

@@ -100,7 +100,8 @@ class Loader {
   async file(path: string, fitting: readonly Kind[] | undefined, origin: Origin): Promise<LoadedNode | undefined> {
     const bytes = await this.bytes(path, origin);
     if (bytes === undefined) return undefined;
-    const read = readBytes(bytes, { file: path, ...(fitting === undefined ? {} : { kinds: fitting }) });
+    const options = { file: path, ...(fitting === undefined ? {} : { kinds: fitting }) };
+    const read = this.source.before?.read(bytes, options) ?? readBytes(bytes, options);
     return this.node(read, { ...origin, file: path, path: "" }, path);
   }
 

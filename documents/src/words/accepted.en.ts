@@ -1,4 +1,4 @@
-import type { FileFailure } from "../file-source.js";
+import type { FileFailure } from "../file-failure.js";
 import type { Dimension } from "../quantity/units.js";
 
 /** What is accepted where a quantity of a dimension stands, and an example. */

@@ -16,9 +16,10 @@ export interface DecideOptions {
   readonly stages?: readonly number[];
   /**
    * Told an answer from the first draws: `draws` says how many, its flight is a rough one, and home cut, over-cut advice and
-   * drivers are left to the whole answer, which is the same with stages and without.
+   * drivers are left to the whole answer, which is the same with stages and without. A promise that it returns is waited for
+   * before anything more is computed here, while draws that were given to workers are flown on.
    */
-  readonly onPart?: (part: Decision) => void;
+  readonly onPart?: (part: Decision) => unknown;
 }
 
 export const defaultDecideOptions = Object.freeze({ draws: 10_000, seed: 1, model: "pitching" as QuickModel });

@@ -12,7 +12,7 @@ import { homeCutOf, homeWeatherOf, longestOfWeather } from "./home-cut.js";
 import type { DecisionInputs } from "./inputs.js";
 import { type Landed, landedOf } from "./landed.js";
 import { type JudgedSettings, judgeSettings, type OddsOptions, runHere } from "./odds.js";
-import { openedPlaces } from "./opened-places.js";
+import { openedPlacesOnce } from "./opened-places.js";
 import { type OtherRocket, overCutAdvice } from "./over-cut.js";
 import { packingBy } from "./packing-of-decision.js";
 import { reasonsFor } from "./reasons.js";
@@ -44,24 +44,28 @@ export async function decide(inputs: DecisionInputs, options: DecideOptions = {}
   const run: OddsOptions = { draws, seed, flight: { model }, run: options.run ?? runHere };
   const told = { seed, model };
   const plans = settingsOf(inputs);
+  const placesAt = openedPlacesOnce(inputs, told);
   let otherWeather: Promise<number> | undefined;
   const judged = await judgeSettings(inputs, plans.length > 0 ? plans : [pluggedPlan], {
     ...run,
     stages,
     onStage: (part) => {
       const soFar = pickFrom(inputs, plans, part);
-      onPart?.(decisionOf(inputs, soFar, nothingFurther, told));
-      if (otherWeather !== undefined || !cutsAtHome(inputs, soFar)) return;
-      otherWeather = longestOfWeather(inputs, plans, part.rough, run);
-      // whoever calls it off hears of it below, once the draws have ended too
-      otherWeather.catch(() => undefined);
+      const heard = onPart?.(decisionOf(inputs, soFar, nothingFurther, told));
+      if (otherWeather === undefined && cutsAtHome(inputs, soFar)) {
+        otherWeather = longestOfWeather(inputs, plans, part.rough, run);
+        // whoever calls it off hears of it below, once the draws have ended too
+        otherWeather.catch(() => undefined);
+      }
+      // while the other draws are flown on workers
+      return Promise.resolve(heard).then(() => soFar.setting && placesAt(soFar.setting, part));
     },
   });
   const picked = pickFrom(inputs, plans, judged);
   if (cutsAtHome(inputs, picked)) otherWeather ??= longestOfWeather(inputs, plans, judged.rough, run);
   // while other weather is flown on workers
   const explained = explainedBy(inputs, picked, seed);
-  const landed = openedLandings(inputs, picked, told);
+  const landed = openedLandings(inputs, picked, placesAt);
   const homeCut = await homeCutFor(inputs, plans, picked, otherWeather);
   const overCut = await overCutFor(inputs, picked, otherRockets, run);
   return decisionOf(inputs, picked, { homeCut, overCut, explained, landed }, told);
@@ -133,9 +137,13 @@ async function overCutFor(
   return overCutAdvice(inputs, asItIs, settings.slice(1).some(good), others, run);
 }
 
-function openedLandings(inputs: DecisionInputs, { judged, setting }: Picked, { seed, model }: Told): Landed | null {
+function openedLandings(
+  inputs: DecisionInputs,
+  { judged, setting }: Picked,
+  placesAt: ReturnType<typeof openedPlacesOnce>,
+): Landed | null {
   if (setting === null) return null;
-  const landed = landedOf(openedPlaces(inputs, setting, judged, { seed, model }), inputs.fieldLimits);
+  const landed = landedOf(placesAt(setting, judged), inputs.fieldLimits);
   return landed.draws === 0 ? null : landed;
 }
 

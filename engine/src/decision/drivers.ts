@@ -1,7 +1,7 @@
 import { drawNormals, drawSize, flightInputsDrawn } from "../spread/draws.js";
 import { APOGEE_TIME, COAST, type EnsembleChunk, FLEW, flightSize } from "../spread/ensemble.js";
 import { judgedSize } from "../spread/outcomes.js";
-import { mostRows, type Shares, varianceShares } from "../spread/sensitivity.js";
+import { mostRows, prepareShares, rowsWithAll, type Shares } from "../spread/sensitivity.js";
 import type { Spread } from "../spread/spread.js";
 import type { Driver, DriverName, Share } from "./decision.js";
 import type { DelayScatter } from "./delay-scatter.js";
@@ -51,24 +51,15 @@ export function driversOf(
     .map((name, i) => ({ i, driver: driverOf[name] }))
     .filter(({ driver }) => spread[driver] > 0);
   const names = [...new Set(moving.map((m) => m.driver))];
-  const groups = moving.map((m) => names.indexOf(m.driver));
   const fitted = drawsToFit(chunk);
-  const normals = new Float64Array(fitted * moving.length);
-  const row = new Float64Array(drawSize);
-  for (let d = 0; d < fitted; d++) {
-    drawNormals(seed, d, row);
-    moving.forEach(({ i }, k) => {
-      normals[d * moving.length + k] = row[i]!;
-    });
-  }
   const column = (pick: (draw: number) => number): Float64Array =>
     Float64Array.from({ length: draws }, (_, d) => (chunk.flights[d * flightSize + FLEW] === 1 ? pick(d) : Number.NaN));
   const coast = column((d) => chunk.flights[d * flightSize + COAST]!);
   const timed = clock === "burnout" ? coast : column((d) => chunk.flights[d * flightSize + APOGEE_TIME]!);
   const clean = column((d) => chunk.judged[(d * settingCount + setting) * judgedSize]!);
   const figures = [coast, timed, clean].map((values) => values.subarray(0, fitted));
-  const shares = varianceShares(normals, moving.length, groups, names.length, figures);
-  const [ofCoast, ofTimed, ofClean] = shares as [Shares, Shares, Shares];
+  const sharesOf = preparedFor(seed, moving, names, fitted, rowsWithAll(figures));
+  const [ofCoast, ofTimed, ofClean] = sharesOf(figures) as [Shares, Shares, Shares];
 
   const timedVariance = varianceOf(timed);
   const whole = timedVariance + scatter.total ** 2;
@@ -96,6 +87,37 @@ export function driversOf(
   const open = meanOf(clean.map((p) => p * (1 - p)));
   const all = mean * (1 - mean);
   return { drivers, delayShareOfOdds: all > 1e-6 ? open / all : null };
+}
+
+/** A drawn input that varies, by its place among a draw's normals. */
+interface Moving {
+  readonly i: number;
+  readonly driver: DriverName;
+}
+
+let prepared: { readonly key: string; readonly sharesOf: ReturnType<typeof prepareShares> } | null = null;
+
+/** The fit for these draws: the last one again where nothing but the flights has changed, as after most changes of a plan. */
+function preparedFor(
+  seed: number,
+  moving: readonly Moving[],
+  names: readonly DriverName[],
+  fitted: number,
+  kept: readonly number[],
+): ReturnType<typeof prepareShares> {
+  const key = JSON.stringify([seed, moving, kept]);
+  if (prepared?.key === key) return prepared.sharesOf;
+  const normals = new Float64Array(fitted * moving.length);
+  const row = new Float64Array(drawSize);
+  for (let d = 0; d < fitted; d++) {
+    drawNormals(seed, d, row);
+    moving.forEach(({ i }, k) => {
+      normals[d * moving.length + k] = row[i]!;
+    });
+  }
+  const groups = moving.map(({ driver }) => names.indexOf(driver));
+  prepared = { key, sharesOf: prepareShares(normals, moving.length, groups, names.length, kept) };
+  return prepared.sharesOf;
 }
 
 /** Draws from the first to the last that the fit takes: those that did not fly are left out. */

@@ -50,7 +50,8 @@ export interface OddsOptions {
   readonly shift?: WeatherShift;
   /** Rising numbers of draws at which `onStage` is told what they say; the draws go on from there. */
   readonly stages?: readonly number[];
-  readonly onStage?: (judged: JudgedSettings) => void;
+  /** A promise that it returns is waited for before anything more is computed here; the next draws are given out first. */
+  readonly onStage?: (judged: JudgedSettings) => unknown;
 }
 
 /** Every setting judged on one ensemble. */
@@ -188,13 +189,21 @@ export async function judgeSettings(
   const { spec, draws, rough } = prepared;
   const chunks: EnsembleChunk[] = [];
   let from = 0;
+  let told: unknown;
+  const giveOut = (first: number, end: number): Promise<EnsembleChunk> => {
+    const flying = options.run(spec, first, end);
+    // whoever calls it off while something else is waited for is heard once it is this run's turn
+    flying.catch(() => undefined);
+    return flying;
+  };
   for (const to of options.stages ?? []) {
     if (to <= from || to >= draws) continue;
-    chunks.push(await options.run(spec, from, to));
-    options.onStage?.(judgedBy(prepared, joinChunks(chunks), rough));
+    chunks.push(await giveOut(from, to));
+    told = options.onStage?.(judgedBy(prepared, joinChunks(chunks), rough));
     from = to;
   }
-  const flying = options.run(spec, from, draws);
+  const flying = giveOut(from, draws);
+  await told;
   // while the last draws are under way, on workers or between their runs, the flight that is shown is flown
   const flight = options.near ?? fly(inputs, options.flight);
   chunks.push(await flying);

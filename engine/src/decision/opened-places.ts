@@ -28,3 +28,19 @@ export function openedPlaces(
   const spec = flightSampleSpec(inputs, setting, { ...options, flight: rough });
   return prepareFlightSample(spec)(0, Math.min(most, draws)).opened;
 }
+
+/**
+ * `openedPlaces` of one plan, not followed again for the setting they were followed for last: what is best after the first draws
+ * mostly is so after all of them, and then the way down was followed while others flew.
+ */
+export function openedPlacesOnce(
+  inputs: DecisionInputs,
+  options: Pick<FlightSampleOptions, "seed" | "model">,
+): (setting: Setting, judged: Pick<JudgedSettings, "rough" | "draws">) => PlaceColumns {
+  let last: { readonly key: string; readonly places: PlaceColumns } | null = null;
+  return (setting, judged) => {
+    const key = [setting.delay, setting.delaySd, Math.min(mostDraws, judged.draws)].join(" ");
+    if (last?.key !== key) last = { key, places: openedPlaces(inputs, setting, judged, options) };
+    return last.places;
+  };
+}

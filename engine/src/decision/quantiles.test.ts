@@ -16,6 +16,30 @@ test("quantilesOf() is linear between sorted values", () => {
   expect(quantilesOf(Float64Array.of(7), [0.05, 0.9])).toEqual([7, 7]);
 });
 
+test("quantilesOf() finds what sorting finds among many, however unevenly they lie", () => {
+  const spread = fc.constantFrom(
+    (u: number) => u,
+    (u: number) => u ** 40,
+    (u: number) => Math.round(4 * u),
+    (u: number) => (u > 0.999 ? 1e12 : u),
+    (u: number) => 1e-300 * u,
+    (u: number) => (u > 0.99 ? Number.POSITIVE_INFINITY : -u),
+    (u: number) => 1e9 + Math.floor(3 * u) * 2 ** -23,
+  );
+  const many = fc.array(fc.double({ min: 0, max: 1, noNaN: true }), { minLength: 65, maxLength: 2000, size: "max" });
+  const shares = fc.array(fc.double({ min: 0, max: 1, noNaN: true }), { minLength: 1, maxLength: 6 });
+  fc.assert(
+    fc.property(many, spread, shares, (drawn, lie, asked) => {
+      const values = Float64Array.from(drawn, lie);
+      const before = values.slice();
+      const found = quantilesOf(values, asked);
+      expect(found.map((q) => q + 0)).toEqual(asked.map((share) => bySorting([...values], share) + 0));
+      expect(values).toEqual(before);
+    }),
+    { numRuns: 60 },
+  );
+});
+
 test("quantilesOf() finds what sorting finds, ties and neighbouring shares included", () => {
   const number = fc.oneof(fc.integer({ min: -3, max: 3 }), fc.double({ min: -1e3, max: 1e3, noNaN: true }));
   const shares = fc.array(fc.double({ min: 0, max: 1, noNaN: true }), { minLength: 1, maxLength: 6 });

@@ -1,63 +1,93 @@
+/** Fewer values are put in order as a whole. */
+const few = 64;
+/** Values a shelf holds on average, and the most shelves there are. */
+const valuesPerShelf = 8;
+const mostShelves = 4096;
+
 /**
- * Quantiles of values in any order, linear between neighbours, by selection: no full sort.
+ * Quantiles of values in any order, linear between neighbours: only the values near them are put in order.
  *
- * @param values at least one, none NaN; rearranged in place
- * @param shares of the values that lie below, rising, 0…1
+ * Values are counted by shelves of equal width, then those of the shelves that hold a wanted rank are sorted.
+ *
+ * @param values at least one, none NaN; left as they are
+ * @param shares of the values that lie below, 0…1
  * @returns one quantile a share, in the unit of the values
- * @source selection by partition: C. A. R. Hoare, Communications of the ACM 4 (1961), algorithm 65; memory
+ * @source distribution counting: D. E. Knuth, The Art of Computer Programming 3 (1973), 5.2, algorithm D; memory
  * @example
  * quantilesOf(Float64Array.of(8, 1, 4, 2), [0.5, 0.75]); // [3, 5]
  */
 export function quantilesOf(values: Float64Array, shares: readonly number[]): number[] {
   const last = values.length - 1;
-  // everything before `from` is at most what follows
-  let from = 0;
+  const at = ranked(
+    values,
+    shares.flatMap((share) => {
+      const below = Math.floor(share * last);
+      return [below, Math.min(below + 1, last)];
+    }),
+  );
   return shares.map((share) => {
     const place = share * last;
     const below = Math.floor(place);
-    if (below >= from) {
-      select(values, below, from, last);
-      if (below < last) leastFirst(values, below + 1);
-      from = below + 1;
-    }
-    const low = values[below]!;
-    return low + (place - below) * (values[Math.min(below + 1, last)]! - low);
+    const low = at(below);
+    return low + (place - below) * (at(Math.min(below + 1, last)) - low);
   });
 }
 
-/** Brings the value of rank `k` to its place, no greater ones before it and no lesser ones after. */
-function select(values: Float64Array, k: number, from: number, to: number): void {
-  let low = from;
-  let high = to;
-  while (low < high) {
-    const pivot = middleOf(values[low]!, values[(low + high) >> 1]!, values[high]!);
-    let i = low;
-    let j = high;
-    while (i <= j) {
-      while (values[i]! < pivot) i += 1;
-      while (values[j]! > pivot) j -= 1;
-      if (i > j) break;
-      const swapped = values[i]!;
-      values[i] = values[j]!;
-      values[j] = swapped;
-      i += 1;
-      j -= 1;
-    }
-    if (k <= j) high = j;
-    else if (k >= i) low = i;
-    else return;
+/** Finds the values of the wanted ranks, 0 the least. */
+function ranked(values: Float64Array, ranks: readonly number[]): (rank: number) => number {
+  const shelves = few < values.length ? shelvesOf(values) : null;
+  if (shelves === null) {
+    const sorted = Float64Array.from(values).sort();
+    return (rank) => sorted[rank]!;
   }
+  const { shelfOf, firstRank } = shelves;
+  const sorted = new Map<number, Float64Array>();
+  const shelfWith = (rank: number): number => {
+    let [low, high] = [0, firstRank.length - 2];
+    while (low < high) {
+      const middle = (low + high + 1) >> 1;
+      if (firstRank[middle]! <= rank) low = middle;
+      else high = middle - 1;
+    }
+    return low;
+  };
+  const filled = new Uint32Array(firstRank.length - 1);
+  for (const rank of ranks) {
+    const shelf = shelfWith(rank);
+    if (!sorted.has(shelf)) sorted.set(shelf, new Float64Array(firstRank[shelf + 1]! - firstRank[shelf]!));
+  }
+  const wanted = Uint8Array.from(filled, (_, shelf) => (sorted.has(shelf) ? 1 : 0));
+  for (let i = 0; i < values.length; i++) {
+    const shelf = shelfOf[i]!;
+    if (wanted[shelf] === 0) continue;
+    sorted.get(shelf)![filled[shelf]!++] = values[i]!;
+  }
+  for (const row of sorted.values()) row.sort();
+  return (rank) => {
+    const shelf = shelfWith(rank);
+    return sorted.get(shelf)![rank - firstRank[shelf]!]!;
+  };
 }
 
-function middleOf(a: number, b: number, c: number): number {
-  return Math.max(Math.min(a, b), Math.min(Math.max(a, b), c));
-}
-
-/** Brings the least of the values from `from` on to the front of them. */
-function leastFirst(values: Float64Array, from: number): void {
-  let least = from;
-  for (let i = from + 1; i < values.length; i++) if (values[i]! < values[least]!) least = i;
-  const first = values[from]!;
-  values[from] = values[least]!;
-  values[least] = first;
+/** On which shelf each value lies, and the rank of the first on each; null where they cannot be told apart by width. */
+function shelvesOf(values: Float64Array): { readonly shelfOf: Uint16Array; readonly firstRank: Uint32Array } | null {
+  let least = Number.POSITIVE_INFINITY;
+  let most = Number.NEGATIVE_INFINITY;
+  for (let i = 0; i < values.length; i++) {
+    const value = values[i]!;
+    if (value < least) least = value;
+    if (value > most) most = value;
+  }
+  const count = Math.min(mostShelves, Math.ceil(values.length / valuesPerShelf));
+  const perUnit = count / (most - least);
+  if (!(perUnit > 0 && perUnit < Number.POSITIVE_INFINITY)) return null;
+  const shelfOf = new Uint16Array(values.length);
+  const firstRank = new Uint32Array(count + 1);
+  for (let i = 0; i < values.length; i++) {
+    const shelf = Math.min(count - 1, Math.floor((values[i]! - least) * perUnit));
+    shelfOf[i] = shelf;
+    firstRank[shelf + 1]! += 1;
+  }
+  for (let shelf = 0; shelf < count; shelf++) firstRank[shelf + 1]! += firstRank[shelf]!;
+  return { shelfOf, firstRank };
 }

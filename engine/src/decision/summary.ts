@@ -59,24 +59,34 @@ export function openingsOf(
   samples: number,
 ): Pick<Setting, "openingSpeed" | "openingHeight" | "secondsFromApogee"> {
   const draws = chunk.to - chunk.from;
-  const column = new Float64Array(draws * samples);
-  /** What was sampled of the openings that were: NaN where grounded. */
-  const opened = (k: number): Float64Array => {
-    let count = 0;
-    for (let i = 0; i < draws; i++)
-      for (let j = 0; j < samples; j++) {
-        const value = chunk.samples[((i * settingCount + setting) * samples + j) * sampleSize + k]!;
-        if (Number.isNaN(value)) continue;
-        column[count] = value;
-        count += 1;
-      }
-    return column.subarray(0, count);
-  };
-  const speeds = opened(0);
-  if (speeds.length === 0) return noOpenings;
-  const [slow, speed, fast, fastest] = quantilesOf(speeds, [0.05, 0.5, 0.9, 0.95]) as [number, number, number, number];
-  const [lowest, low, height] = quantilesOf(opened(1), [0.05, 0.1, 0.5]) as [number, number, number];
-  const [early, timing, late] = quantilesOf(opened(2), [0.05, 0.5, 0.95]) as [number, number, number];
+  const [speeds, heights, timings] = Array.from({ length: sampleSize }, () => new Float64Array(draws * samples)) as [
+    Float64Array,
+    Float64Array,
+    Float64Array,
+  ];
+  let count = 0;
+  for (let i = 0; i < draws; i++) {
+    let at = (i * settingCount + setting) * samples * sampleSize;
+    for (let j = 0; j < samples; j++, at += sampleSize) {
+      const speed = chunk.samples[at]!;
+      // grounded: there was no opening
+      if (Number.isNaN(speed)) continue;
+      speeds[count] = speed;
+      heights[count] = chunk.samples[at + 1]!;
+      timings[count] = chunk.samples[at + 2]!;
+      count += 1;
+    }
+  }
+  if (count === 0) return noOpenings;
+  const opened = (column: Float64Array): Float64Array => column.subarray(0, count);
+  const [slow, speed, fast, fastest] = quantilesOf(opened(speeds), [0.05, 0.5, 0.9, 0.95]) as [
+    number,
+    number,
+    number,
+    number,
+  ];
+  const [lowest, low, height] = quantilesOf(opened(heights), [0.05, 0.1, 0.5]) as [number, number, number];
+  const [early, timing, late] = quantilesOf(opened(timings), [0.05, 0.5, 0.95]) as [number, number, number];
   return {
     openingSpeed: { p05: slow, p50: speed, p90: fast, p95: fastest },
     openingHeight: { p05: lowest, p10: low, p50: height },

@@ -40,10 +40,29 @@ export function varianceShares(
   groupCount: number,
   figures: readonly Float64Array[],
 ): Shares[] {
+  return prepareShares(normals, inputs, groups, groupCount, rowsWithAll(figures))(figures);
+}
+
+/** Draws of which every figure is known, the first `mostRows` of them. */
+export function rowsWithAll(figures: readonly Float64Array[]): number[] {
   const draws = figures[0]?.length ?? 0;
-  const kept = Array.from({ length: draws }, (_, i) => i)
+  return Array.from({ length: draws }, (_, i) => i)
     .filter((i) => figures.every((f) => !Number.isNaN(f[i]!)))
     .slice(0, mostRows);
+}
+
+/**
+ * As `varianceShares`, prepared once for figures of the same draws: nearly all of its work is in what the inputs alone decide.
+ *
+ * @param kept draws that are fitted, rising
+ */
+export function prepareShares(
+  normals: Float64Array,
+  inputs: number,
+  groups: readonly number[],
+  groupCount: number,
+  kept: readonly number[],
+): (figures: readonly Float64Array[]) => Shares[] {
   const pairs = (inputs * (inputs - 1)) / 2;
   const degree = kept.length > 20 * inputs ? 3 : kept.length > 8 * inputs ? 2 : 1;
   const withPairs = kept.length > 4 * (1 + 3 * inputs + pairs);
@@ -66,10 +85,11 @@ export function varianceShares(
       for (let i = 0; i < inputs; i++) for (let j = 0; j < i; j++) rows[o++] = normals[z + i]! * normals[z + j]!;
   });
   const solve = leastSquares(rows, columns);
-  return figures.map((values) => {
-    const y = Float64Array.from(kept, (draw) => values[draw]!);
-    return sharesOf(y, terms, groupCount, solve);
-  });
+  return (figures) =>
+    figures.map((values) => {
+      const y = Float64Array.from(kept, (draw) => values[draw]!);
+      return sharesOf(y, terms, groupCount, solve);
+    });
 }
 
 function sharesOf(

@@ -3,7 +3,7 @@ import "./notices.css";
 import { Suspense, useEffect } from "react";
 import { askRedo, askUndo, TakeBack } from "../parts/index.js";
 import { Hatches } from "../pictures/hatches.js";
-import { useEntry } from "../store/index.js";
+import { useEntryPart } from "../store/index.js";
 import { useArrival } from "./arrival.js";
 import { ErrorBoundary } from "./error-boundary.js";
 import { Notices } from "./notices.js";
@@ -19,11 +19,11 @@ const AHEAD_AFTER = 1500;
 /** The whole app. */
 export function App() {
   const route = useRoute();
-  const entry = useEntry("path" in route ? route.path : "");
+  const name = useEntryPart("path" in route ? route.path : "", (entry) => entry?.name);
   const address = route.page === "unknown" ? `?${route.address}` : addressOf(route);
   useTheme();
   useShortcuts(askUndo, askRedo);
-  useArrival(address, titleOf(route, entry?.name));
+  useArrival(address, titleOf(route, name));
   useEffect(() => {
     const timer = setTimeout(loadAhead, AHEAD_AFTER);
     return () => clearTimeout(timer);

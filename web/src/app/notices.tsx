@@ -4,7 +4,7 @@ import { Button } from "react-aria-components";
 import { ExportAct } from "../exchange/export-act.js";
 import { takeUpdate, useUpdate } from "../offline/update.js";
 import { Notice } from "../parts/index.js";
-import { retrySaving, useEntries, useSaving } from "../store/index.js";
+import { retrySaving, useListing, useSaving } from "../store/index.js";
 import { failureWords, memoryWords } from "./notice-words.js";
 
 /** What concerns the whole bench: changes that are not kept, and a newer version of the app. */
@@ -19,8 +19,8 @@ export function Notices() {
 
 function useUnsavedNames(): readonly string[] {
   const { unsaved } = useSaving();
-  const entries = useEntries();
-  return unsaved.map((path) => entries.find((entry) => entry.path === path)?.name ?? path);
+  const listing = useListing();
+  return unsaved.map((path) => listing.find((each) => each.path === path)?.name ?? path);
 }
 
 function SavingNotice() {

@@ -34,12 +34,11 @@ export const planRules: Rules<PlanAnswer> = {
   failed: (answer, failure) => ({ ...answer, settling: false, failure }),
   after(answer, message) {
     switch (message.kind) {
-      case "read":
-        return {
-          ...answer,
-          issues: kept(answer.issues, message.issues),
-          ...(message.right ? {} : { settling: false }),
-        };
+      case "read": {
+        const issues = kept(answer.issues, message.issues);
+        if (message.right && issues === answer.issues) return answer;
+        return { ...answer, issues, ...(message.right ? {} : { settling: false }) };
+      }
       case "told": {
         const told = { ...message.told, data: withKeptDoubts(answer.told, message.told) };
         return { ...answer, told, fresh: answer.issues.length === 0, settling: !isSettled(told) };

@@ -6,6 +6,7 @@ import type { Flown, FromDesk, Held, Hired, ToDesk, ToFlyer } from "./protocol.j
 
 const tick = ticker();
 const now = () => performance.now();
+const pause = (time: number) => new Promise<void>((resolve) => setTimeout(resolve, time));
 const post = (message: FromDesk | Held) => self.postMessage(message);
 
 /** A flyer at the other end of a port. */
@@ -20,7 +21,7 @@ function flyerAt(port: MessagePort): FlyerPort {
 
 function beDesk(ports: readonly MessagePort[]): (message: ToDesk) => void {
   const share = new Share(ports.map(flyerAt), { tick, now });
-  const desk = new Desk({ post, share, tick, now });
+  const desk = new Desk({ post, share, tick, now, pause });
   desk.warmUp();
   return (message) => desk.take(message);
 }

@@ -5,7 +5,7 @@ import { Button } from "react-aria-components";
 import type { Moved } from "../compute/debrief/protocol.js";
 import { IssueList, Notice, PickField } from "../parts/index.js";
 import { flightsOf } from "../prep/flights.js";
-import { type Entry, useEntries, useEntry, useSettings } from "../store/index.js";
+import { type Entry, useEntries, useEntryPart, useSettings } from "../store/index.js";
 import { Debriefed } from "./debriefed.js";
 import { flightWords } from "./flight-words.js";
 import { type IntakeHold, noIntake } from "./intake.js";
@@ -38,7 +38,7 @@ export interface DebriefBodyProps {
 
 /** What happened on a flight of the plan, and what it changes. */
 export function DebriefBody({ path, waits, moves, onMoved, hold, shown, onShown }: DebriefBodyProps) {
-  const plan = useEntry(path);
+  const there = useEntryPart(path, (entry) => entry !== undefined);
   const entries = useEntries("flight");
   const [{ units }] = useSettings();
   const { flight: picked, unkept } = shown;
@@ -56,7 +56,7 @@ export function DebriefBody({ path, waits, moves, onMoved, hold, shown, onShown 
   useEffect(() => {
     if (own !== null && own !== picked) pick(own);
   }, [own]);
-  if (plan === undefined) return null;
+  if (!there) return null;
   return (
     <div className="debrief">
       {flights.length > 1 && (
@@ -70,7 +70,7 @@ export function DebriefBody({ path, waits, moves, onMoved, hold, shown, onShown 
       )}
       <FlightDebrief
         key={flight?.path ?? ""}
-        plan={plan}
+        plan={path}
         flight={entry}
         units={units}
         waits={waits}
@@ -85,7 +85,8 @@ export function DebriefBody({ path, waits, moves, onMoved, hold, shown, onShown 
 }
 
 interface FlightDebriefProps {
-  readonly plan: Entry;
+  /** Path of the plan. */
+  readonly plan: string;
   readonly flight: Entry | null;
   readonly units: UnitSystem;
   readonly waits: boolean;
@@ -108,7 +109,7 @@ function FlightDebrief(props: FlightDebriefProps) {
   // fields are much to draw: what was just pressed is answered first
   const formComes = useDeferredValue(true, false);
   // while columns are being put right the worker has another file open
-  const debriefing = useDebrief(plan.path, flight, moved, waits || intake.state !== "none");
+  const debriefing = useDebrief(plan, flight, moved, waits || intake.state !== "none");
   const own = (): string => flightFor(plan, flight?.path ?? null);
   return (
     <>

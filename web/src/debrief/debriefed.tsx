@@ -13,7 +13,8 @@ import { LearnedPart } from "./learned-part.js";
 import { changeFlight } from "./log-store.js";
 
 export interface DebriefedProps {
-  readonly plan: Entry;
+  /** Path of the plan. */
+  readonly plan: string;
   readonly flight: Entry;
   readonly told: DebriefTold;
   readonly units: UnitSystem;

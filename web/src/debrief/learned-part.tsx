@@ -13,13 +13,14 @@ import { Button } from "react-aria-components";
 import { addressOf, go } from "../app/router.js";
 import type { DebriefTold } from "../compute/debrief/protocol.js";
 import { ConfirmDialog, More } from "../parts/index.js";
-import type { Entry } from "../store/index.js";
+import { useEntryPart } from "../store/index.js";
 import { LearnedTable } from "./learned-table.js";
 import { NextTable } from "./next-table.js";
 import { beginNextPlan, forgetLearned, reckonsWith, reckonWith } from "./reckon.js";
 
 export interface LearnedPartProps {
-  readonly plan: Entry;
+  /** Path of the plan. */
+  readonly plan: string;
   readonly told: DebriefTold;
   readonly units: UnitSystem;
   /** All draws are flown, and nothing newer is under way. */
@@ -32,7 +33,7 @@ export interface LearnedPartProps {
 export function LearnedPart({ plan, told, units, settled, kept }: LearnedPartProps) {
   const { learned, next } = told.data;
   const [asks, ask] = useState(false);
-  const reckoned = plan.raw === null ? "no" : reckonsWith(plan.raw, told.learned);
+  const reckoned = useEntryPart(plan, (entry) => (entry?.raw == null ? "no" : reckonsWith(entry.raw, told.learned)));
   const delay = delayLearnedSentence(learned);
   const untaught = untaughtSentences(learned);
   return (
@@ -68,7 +69,7 @@ export function LearnedPart({ plan, told, units, settled, kept }: LearnedPartPro
           </Button>
         )}
         {reckoned !== "no" && (
-          <Button className="act" onPress={() => forgetLearned(plan.path)}>
+          <Button className="act" onPress={() => forgetLearned(plan)}>
             Take it out of this plan
           </Button>
         )}
@@ -92,7 +93,7 @@ export function LearnedPart({ plan, told, units, settled, kept }: LearnedPartPro
         isOpen={asks}
         title="Reckon with it in this plan?"
         act="Reckon with it"
-        onAct={() => reckonWith(plan.path, told.learned)}
+        onAct={() => reckonWith(plan, told.learned)}
         onClose={() => ask(false)}
       >
         <p>{nextSentence(next)}</p>

@@ -89,7 +89,7 @@ export function changeFlight(flight: string, label: string, change: (raw: Raw) =
   if (entry?.raw != null) changeDocuments(label, [{ path: flight, raw: change(entry.raw) }]);
 }
 
-/** The flight that a debrief is written to: the one given, or a new one of the plan. */
-export function flightFor(plan: Entry, flight: string | null): string {
+/** The flight that a debrief is written to: the one given, or a new one of the plan, by its path. */
+export function flightFor(plan: string, flight: string | null): string {
   return flight ?? beginFlight(plan);
 }

@@ -34,11 +34,13 @@ test("a plan reckons with what was learned once told to; undo, or taking it out,
   expect(raw()).toEqual(before);
 });
 
-test("beginNextPlan() takes a motor that is not spent, and no day and no choice of the last", () => {
+test("beginNextPlan() takes a motor that is not spent, and no day and no choice of the last", async () => {
   const bag = store.add("motor-in-hand", { kind: "motor-in-hand", version: 1, name: "Bag 3", type: "demo.motor.json" });
-  const raw = { kind: "plan", version: 1, name: "Third", date: "2026-05-02", motor: bag, choice: { delay: "9 s" } };
-  const next = entryNow(beginNextPlan({ name: "Third", raw: raw as Raw }, learned));
-  expect(next).toMatchObject({ kind: "plan", name: "Third, next" });
+  const raw = { kind: "plan", version: 1, name: "Fifth", date: "2026-05-02", motor: bag, choice: { delay: "9 s" } };
+  const path = store.add("plan", raw as Raw);
+  await nextTurn();
+  const next = entryNow(beginNextPlan(path, learned));
+  expect(next).toMatchObject({ kind: "plan", name: "Fifth, next" });
   expect(next?.raw).toMatchObject({ motor: "demo.motor.json", learned });
   for (const field of ["date", "choice"]) expect(next?.raw).not.toHaveProperty(field);
 });

@@ -1,5 +1,5 @@
 import type { LearnedDocument, Raw } from "@delaywright/documents";
-import { addDocument, changeDocuments, type Entry, entryNow } from "../store/index.js";
+import { addDocument, changeDocuments, entryNow } from "../store/index.js";
 
 /** What was learned, without when it was accepted. */
 function plain(learned: unknown): string {
@@ -35,9 +35,11 @@ export function forgetLearned(path: string): void {
 /**
  * Begins the next plan: the same, reckoning with what was learned, on a motor that is not spent, on a day of its own.
  *
+ * @param path of the plan before
  * @returns path of the new plan
  */
-export function beginNextPlan({ name, raw }: Pick<Entry, "name" | "raw">, learned: LearnedDocument): string {
+export function beginNextPlan(path: string, learned: LearnedDocument): string {
+  const { name = path, raw = null } = entryNow(path) ?? {};
   const { date: _, motor, choice: __, ...rest } = raw ?? {};
   const inHand = typeof motor === "string" ? entryNow(motor) : undefined;
   const whole = inHand?.kind === "motor-in-hand" ? inHand.raw?.["type"] : motor;

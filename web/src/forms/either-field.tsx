@@ -4,7 +4,7 @@ import { fieldId } from "../parts/field-id.js";
 import { isKeyed, joinField, type Keyed, leadsTo, valueAt, withValue } from "../parts/field-path.js";
 import { Alternatives, SwitchRow } from "../parts/index.js";
 import { useNotes } from "../parts/scope.js";
-import { changeDocuments, type Entry, useEntry } from "../store/index.js";
+import { changeDocuments, type Entry, entryNow, useEntryPart } from "../store/index.js";
 import { branchOf, switchBranch } from "./either.js";
 import type { Branch, EitherPart } from "./model.js";
 
@@ -34,21 +34,32 @@ export interface EitherFieldProps {
   readonly children: (branch: Branch) => ReactNode;
 }
 
+function wholeAt({ raw }: Pick<Entry, "raw">, at: string): Keyed {
+  const found = valueAt(raw, at);
+  return isKeyed(found) ? found : {};
+}
+
+/** The branch that holds; null: none does yet. */
+function holding(whole: Keyed, { branches, undecided = false }: EitherPart, { picked }: Session): Branch | null {
+  return branchOf(whole, branches, picked, undecided) ?? null;
+}
+
 /** Several ways of saying one thing. What was typed into one is there again when it is switched back to. */
 export function EitherField({ path, base, part, children }: EitherFieldProps) {
-  const entry: Entry | undefined = useEntry(path);
   const { issues } = useNotes(path);
   const [, redraw] = useState(0);
   const at = joinField(base, part.at);
   const session = sessionOf(`${path} ${at} ${part.label}`);
-  if (entry === undefined) return null;
-  const found = valueAt(entry.raw, at);
-  const whole: Keyed = isKeyed(found) ? found : {};
-  const branch = branchOf(whole, part.branches, session.picked, part.undecided ?? false);
+  // what else is typed into the document is no reason to draw this anew
+  const holds = useEntryPart(path, (entry) => entry && holding(wholeAt(entry, at), part, session));
+  if (holds === undefined) return null;
+  const branch = holds ?? undefined;
 
   const choose = (id: string) => {
+    const entry = entryNow(path);
     const to = part.branches.find((each) => each.id === id);
-    if (to === undefined || to === branch) return;
+    if (entry === undefined || to === undefined || to === branch) return;
+    const whole = wholeAt(entry, at);
     const earlier = session.kept.get(id);
     const made = switchBranch(whole, branch, to, earlier?.values);
     const own = (branch?.keys ?? []).map((key) => joinField(at, key));

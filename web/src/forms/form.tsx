@@ -1,6 +1,6 @@
 import "./forms.css";
 import type { Doubt, Issue } from "@delaywright/documents";
-import { memo } from "react";
+import { memo, type ReactNode } from "react";
 import { DocumentScope } from "../parts/index.js";
 import { FormParts } from "./form-parts.js";
 import { headParts, nameParts, noteParts } from "./head-parts.js";
@@ -18,6 +18,15 @@ export interface FormProps {
   readonly page?: boolean | undefined;
 }
 
+/** Nothing is sent: every field is kept as it is typed. A form of its own, since browsers look through the whole form of a field with every key. */
+function FieldForm({ children }: { readonly children: ReactNode }) {
+  return (
+    <form className="form" onSubmit={(event) => event.preventDefault()}>
+      {children}
+    </form>
+  );
+}
+
 /** A form of a whole document. */
 export const DocumentForm = memo(function DocumentForm({
   path,
@@ -30,9 +39,9 @@ export const DocumentForm = memo(function DocumentForm({
   const all = page ? [...nameParts, ...parts, ...noteParts] : [...parts, ...headParts];
   return (
     <DocumentScope path={path} issues={issues} doubts={doubts}>
-      <div className="form">
+      <FieldForm>
         <FormParts path={path} base={within} parts={all} />
-      </div>
+      </FieldForm>
     </DocumentScope>
   );
 });
@@ -46,9 +55,9 @@ export const PlanPartForm = memo(function PlanPartForm({
 }: FormProps & { readonly parts: readonly FormPart[] }) {
   return (
     <DocumentScope path={path} issues={issues} doubts={doubts}>
-      <div className="form">
+      <FieldForm>
         <FormParts path={path} parts={parts} />
-      </div>
+      </FieldForm>
     </DocumentScope>
   );
 });

@@ -28,7 +28,7 @@ export function PadPrep({ plan, answer, units, isNext }: PadPrepProps) {
       {prep.flight === null ? (
         <>
           <h2>Prep: not begun</h2>
-          <Button className="act" onPress={() => beginFlight(plan)}>
+          <Button className="act" onPress={() => beginFlight(plan.path)}>
             Begin a flight
           </Button>
         </>

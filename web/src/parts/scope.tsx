@@ -1,6 +1,6 @@
 import { type Doubt, documentDoubts, type Issue, type Kind, type Raw, readValue } from "@delaywright/documents";
-import { createContext, type ReactNode, useContext, useMemo } from "react";
-import { useEntry } from "../store/index.js";
+import { createContext, type ReactNode, useContext, useDeferredValue, useMemo } from "react";
+import { useEntryPart } from "../store/index.js";
 import { useSame } from "./use-same.js";
 
 /** What there is to say about the fields of one document, beyond what each says by itself. */
@@ -49,8 +49,9 @@ function joined<Note extends { readonly file: string; readonly path: string; rea
 
 /** Lets the fields inside it say what is wrong or unlikely about them together. */
 export function DocumentScope({ path, issues, doubts, children }: DocumentScopeProps) {
-  const entry = useEntry(path);
-  const [kind, raw] = [entry?.kind ?? null, entry?.raw];
+  const kind = useEntryPart(path, (entry) => entry?.kind ?? null);
+  // what fields say about each other may come a moment after the key that was pressed
+  const raw = useDeferredValue(useEntryPart(path, (entry) => entry?.raw));
   const own = useMemo(() => ownNotes(kind, raw, path), [kind, raw, path]);
   const outer = useContext(Notes);
   const here = useSame({ issues: joined(own.issues, issues, path), doubts: joined(own.doubts, doubts, path) });

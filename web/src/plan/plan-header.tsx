@@ -10,36 +10,19 @@ import { SheetMenu } from "./sheet-menu.js";
 export function savedWords({ state, at }: ReturnType<typeof useSaving>): string {
   if (state === "failed") return "not kept: see above";
   if (state === "upgraded-elsewhere") return "not kept: load the page again";
-  if (state === "saving" || at === null) return "kept on this device";
+  if (at === null) return "kept on this device";
   return `saved ${timeOfDay(new Date(at))} on this device`;
 }
 
 /** The line above the answer: where one is, undo, and how the sheet is shown. */
 export const PlanHeader = memo(function PlanHeader({ path, name }: { readonly path: string; readonly name: string }) {
-  const saving = useSaving();
-  const history = useHistory();
   return (
     <header className="plan-top">
       <a href={addressOf({ page: "bench" })}>Bench</a>
       <h1>{name}</h1>
-      <span className="plan-saved">{savedWords(saving)}</span>
+      <Saved />
       <span className="plan-push" />
-      <Button
-        className="act"
-        isDisabled={history.undo === null}
-        onPress={askUndo}
-        aria-label={undoWords("Undo", history.undo?.label)}
-      >
-        Undo
-      </Button>
-      <Button
-        className="act plan-wide"
-        isDisabled={history.redo === null}
-        onPress={askRedo}
-        aria-label={undoWords("Redo", history.redo?.label)}
-      >
-        Redo
-      </Button>
+      <UndoRedo />
       <UnitsChoice />
       <ThemeChoice />
       <Button className="act plan-wide" onPress={() => print()}>
@@ -52,6 +35,29 @@ export const PlanHeader = memo(function PlanHeader({ path, name }: { readonly pa
     </header>
   );
 });
+
+function Saved() {
+  return <span className="plan-saved">{savedWords(useSaving())}</span>;
+}
+
+function UndoRedo() {
+  const { undo, redo } = useHistory();
+  return (
+    <>
+      <Button className="act" isDisabled={undo === null} onPress={askUndo} aria-label={undoWords("Undo", undo?.label)}>
+        Undo
+      </Button>
+      <Button
+        className="act plan-wide"
+        isDisabled={redo === null}
+        onPress={askRedo}
+        aria-label={undoWords("Redo", redo?.label)}
+      >
+        Redo
+      </Button>
+    </>
+  );
+}
 
 function undoWords(act: string, label: string | undefined): string {
   return label === undefined ? act : `${act}: ${label}`;

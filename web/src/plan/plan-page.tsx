@@ -16,6 +16,7 @@ import { PlanHeader } from "./plan-header.js";
 import { Rail } from "./rail.js";
 import { sectionStates } from "./section-state.js";
 import { Sections } from "./sections/sections.js";
+import { useAfterPaint } from "./use-after-paint.js";
 import { useCalm } from "./use-calm.js";
 import { useTold } from "./use-told.js";
 
@@ -47,14 +48,11 @@ function PlanSheet({ path, documents }: { readonly path: string; readonly docume
   const prepStep = prep === null ? null : nextLine(prep, units);
   const next = useSame(nextAct({ documents, issues, told, age, prepStep }));
   const states = useSame(sectionStates({ documents, issues, told, age, next, units, prep }));
-  // while new odds are asked for there is nothing new to draw
-  const drawn = useTold(answer);
-  const all = useMemo(
-    () => ({ documents, answer: drawn, age, next, states, units }),
-    [documents, drawn, age, next, states, units],
+  const all = useTold(
+    useMemo(() => ({ documents, answer, age, next, states, units }), [documents, answer, age, next, states, units]),
   );
   // the answer comes first, and typing is never held up: the sheet follows in pieces, what is not in view last
-  const sheet = useDeferredValue(all, null);
+  const sheet = useAfterPaint(all);
   const calm = useCalm(all, CALM, { moves: settling, isFirst: withoutPictures });
   const resting = useDeferredValue(calm, null);
   return (

@@ -1,19 +1,26 @@
 import { useState } from "react";
 import type { PlanAnswer } from "../compute/index.js";
 
-/**
- * The answer as it was last told: asking for a new one changes nothing of what is known.
- *
- * @param answer as it stands, asked anew or not
- */
-export function useTold(answer: PlanAnswer): PlanAnswer {
-  const [last, setLast] = useState(answer);
-  const asked =
+/** Says the newer answer no more than that a new one was asked for? */
+function isAsked(answer: PlanAnswer, told: PlanAnswer): boolean {
+  return (
     answer.settling &&
-    answer.told === last.told &&
-    answer.issues === last.issues &&
-    answer.pictures === last.pictures &&
-    answer.failure === last.failure;
-  if (!asked && last !== answer) setLast(answer);
-  return asked ? last : answer;
+    answer.told === told.told &&
+    answer.issues === told.issues &&
+    answer.pictures === told.pictures &&
+    answer.failure === told.failure
+  );
+}
+
+/**
+ * What is drawn from an answer, as it was when something was last told: while a new answer is asked for nothing is drawn anew,
+ * so that its first odds find the page at leisure.
+ *
+ * @param drawn changes its identity when it changes; it holds the answer as it stands
+ */
+export function useTold<Drawn extends { readonly answer: PlanAnswer }>(drawn: Drawn): Drawn {
+  const [last, setLast] = useState(drawn);
+  const asked = last.answer.told !== null && isAsked(drawn.answer, last.answer);
+  if (!asked && last !== drawn) setLast(drawn);
+  return asked ? last : drawn;
 }

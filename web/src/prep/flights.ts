@@ -26,11 +26,16 @@ function isDebriefed({ raw }: Entry): boolean {
   return raw?.["planFile"] !== undefined;
 }
 
-/** Begins a flight of a plan: a document of its own, empty until it is signed for. Returns its path. */
-export function beginFlight(plan: Entry): string {
-  const motor = plan.raw?.["motor"];
+/**
+ * Begins a flight of a plan: a document of its own, empty until it is signed for. Returns its path.
+ *
+ * @param path of the plan
+ */
+export function beginFlight(path: string): string {
+  const plan = entryNow(path);
+  const motor = plan?.raw?.["motor"];
   const inHand = typeof motor === "string" && entryNow(motor)?.kind === "motor-in-hand" ? motor : undefined;
-  return addDocument("flight", newFlight(plan.name, plan.path, inHand));
+  return addDocument("flight", newFlight(plan?.name ?? path, path, inHand));
 }
 
 /** Keeps what was signed. Undo passes it over: a signature is taken back on the sheet, with its reason. */

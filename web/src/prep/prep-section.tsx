@@ -15,7 +15,7 @@ import { Button, Input, Label, TextField } from "react-aria-components";
 import type { PlanAnswer } from "../compute/index.js";
 import { Fold, type FoldMark, printAlone } from "../parts/index.js";
 import { useNow } from "../standing/use-now.js";
-import { type Entry, useEntry, useSettings } from "../store/index.js";
+import { useEntryPart, useSettings } from "../store/index.js";
 import { AskReason } from "./ask-reason.js";
 import { beginFlight } from "./flights.js";
 import { PrepSheet } from "./prep-sheet.js";
@@ -33,10 +33,10 @@ export interface PrepSectionProps {
 
 /** The prep sheet of a plan: what is done in which order, signed step by step on a flight of its own. */
 export function PrepSection({ path, answer, mark = "open" }: PrepSectionProps) {
-  const plan = useEntry(path);
+  const name = useEntryPart(path, (entry) => entry?.name);
   const prep = usePrep(path, answer);
   const [{ units }] = useSettings();
-  if (plan === undefined) return null;
+  if (name === undefined) return null;
   if (prep === null)
     return (
       <Fold id="prep" title="Prep" mark={mark}>
@@ -45,20 +45,22 @@ export function PrepSection({ path, answer, mark = "open" }: PrepSectionProps) {
     );
   return (
     <Fold id="prep" title="Prep" aside={prepWords(prep)} mark={mark}>
-      <SignedSheet key={prep.flight?.path ?? ""} plan={plan} prep={prep} units={units} />
+      <SignedSheet key={prep.flight?.path ?? ""} path={path} name={name} prep={prep} units={units} />
     </Fold>
   );
 }
 
 interface SignedSheetProps {
-  readonly plan: Entry;
+  /** Of the plan. */
+  readonly path: string;
+  readonly name: string;
   readonly prep: Prep;
   readonly units: UnitSystem;
 }
 
 type Asked = { readonly what: "take-back"; readonly step: PrepStepId } | { readonly what: PrepBranch };
 
-function SignedSheet({ plan, prep, units }: SignedSheetProps) {
+function SignedSheet({ path, name, prep, units }: SignedSheetProps) {
   const { flight, data, waiting } = prep;
   const now = useNow(
     prep.data.state.steps.some(({ notBefore, status }) => notBefore !== null && status !== "signed") ? 1000 : null,
@@ -76,7 +78,7 @@ function SignedSheet({ plan, prep, units }: SignedSheetProps) {
     <>
       {(flight === null || (state.flown && state.next === null)) && (
         <p className="sheet-line">
-          <Button className="act" onPress={() => beginFlight(plan)}>
+          <Button className="act" onPress={() => beginFlight(path)}>
             {flight === null ? "Begin a flight" : "Begin another flight"}
           </Button>
         </p>
@@ -100,7 +102,7 @@ function SignedSheet({ plan, prep, units }: SignedSheetProps) {
       )}
       <div ref={sheet} id={steps} className={unfolded ? undefined : "prep-folded"}>
         <header className="print-only">
-          <h2>Prep sheet: {plan.name}</h2>
+          <h2>Prep sheet: {name}</h2>
           <p>
             {data.setting === null ? "" : `Delay ${delayWords(data.setting.delay)}. `}Initials and time beside each
             step.

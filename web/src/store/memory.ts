@@ -46,7 +46,7 @@ export class Memory {
     const entries = this.watched.get();
     if (this.listed !== entries) {
       this.listed = entries;
-      for (const [each, before] of this.lists) this.lists.set(each, kept(before, this.sorted(each)));
+      for (const [each, before] of this.lists) this.lists.set(each, this.followed(each, before));
     }
     const known = this.lists.get(kind);
     if (known !== undefined) return known;
@@ -65,6 +65,17 @@ export class Memory {
       this.names = now.map(({ path, kind, name }) => ({ path, kind, name }));
     return this.names;
   };
+
+  /** A list as it is now: put in order anew only where an entry came, went, or is called otherwise. */
+  private followed(kind: Kind | undefined, before: readonly Entry[]): readonly Entry[] {
+    const entries = this.watched.get();
+    const now = before.map(({ path }) => entries.get(path));
+    const stays = (entry: Entry | undefined, i: number): entry is Entry =>
+      entry !== undefined && entry.name === before[i]?.name && entry.kind === before[i]?.kind;
+    let count = 0;
+    for (const entry of entries.values()) if (kind === undefined || entry.kind === kind) count += 1;
+    return kept(before, count === now.length && now.every(stays) ? now : this.sorted(kind));
+  }
 
   private sorted(kind: Kind | undefined): readonly Entry[] {
     const all = [...this.watched.get().values()];

@@ -9,6 +9,7 @@ import {
   memoryFiles,
   otherRocket,
   type PlanParts,
+  ReadBefore,
 } from "@delaywright/documents";
 import type { DecisionInputs, OtherRocket } from "@delaywright/engine";
 import { isMotorFile } from "../motor-file.js";
@@ -26,8 +27,10 @@ export interface ReadPlan {
 /** The documents as the desk has them. */
 export class Cabinet {
   private readonly documents = new Map<string, DeskDocument>();
-  private readonly texts: Record<string, string> = {};
-  private readonly files: FileSource = memoryFiles(this.texts);
+  private readonly bytes: Record<string, Uint8Array> = {};
+  private readonly before = new ReadBefore();
+  private readonly files: FileSource = { ...memoryFiles(this.bytes), before: this.before };
+  private readonly encoder = new TextEncoder();
   private changes = 0;
 
   /** Grows with every change. */
@@ -38,13 +41,14 @@ export class Cabinet {
   put(document: DeskDocument): void {
     this.changes += 1;
     this.documents.set(document.path, document);
-    this.texts[document.path] = document.raw === null ? (document.text ?? "") : JSON.stringify(document.raw);
+    const text = document.raw === null ? (document.text ?? "") : JSON.stringify(document.raw);
+    this.bytes[document.path] = this.encoder.encode(text);
   }
 
   remove(path: string): void {
     this.changes += 1;
     this.documents.delete(path);
-    delete this.texts[path];
+    delete this.bytes[path];
   }
 
   /** Reads a plan with all that it refers to. */
@@ -70,9 +74,9 @@ export class Cabinet {
     const raw = this.documents.get(plan)?.raw;
     const [path] = motors.find(([, { state }]) => state === "ready") ?? [];
     if (asItIs.parts !== undefined || raw == null || path === undefined) return asItIs;
-    const files = memoryFiles({ ...this.texts, [plan]: JSON.stringify({ ...raw, motor: path }) });
+    const files = memoryFiles({ ...this.bytes, [plan]: JSON.stringify({ ...raw, motor: path }) });
     const resolve = (base: string, named: string) => (named === path ? path : files.resolve(base, named));
-    const { issues, files: looked, parts } = await loadPlan(plan, { read: files.read, resolve });
+    const { issues, files: looked, parts } = await loadPlan(plan, { read: files.read, resolve, before: this.before });
     const others = [...issues.filter(({ file }) => file !== path), ...looked.flatMap((each) => this.drafted(each))];
     return { issues: others, files: [...asItIs.files, ...looked], parts };
   }

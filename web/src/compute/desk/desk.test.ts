@@ -41,7 +41,7 @@ function flyerHere(): FlyerPort {
 function deskHere(flyers: readonly FlyerPort[] = [], draws = 3000) {
   const said: FromDesk[] = [];
   const waiting = new Set<() => void>();
-  const options = { tick, now: () => performance.now() };
+  const options = { tick, now: () => performance.now(), pause: tick };
   const desk = new Desk({
     ...options,
     draws,

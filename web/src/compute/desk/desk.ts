@@ -31,6 +31,12 @@ const STAGES = [256];
 const SEED = 1;
 const WARM_UP_DRAWS = 1024;
 
+/**
+ * So long the desk flies nothing after first odds were told [ms]: where there are two cores the page needs one of them to draw
+ * them. Flyers fly on.
+ */
+const DRAWING = 20;
+
 /** Signs of life are given no more often than this [ms]. */
 const BEAT = 80;
 
@@ -52,6 +58,12 @@ interface Decided {
   readonly decision: Decision;
 }
 
+interface RunnerOptions {
+  readonly onDone?: (done: number) => void;
+  /** Nobody waits for it. */
+  readonly aside?: boolean;
+}
+
 /** What the desk stands on. */
 export interface DeskOptions {
   readonly post: Post<FromDesk>;
@@ -60,6 +72,8 @@ export interface DeskOptions {
   readonly tick: () => Promise<void>;
   /** The time now [ms]. */
   readonly now: () => number;
+  /** Resolves after so long [ms]. */
+  readonly pause: (time: number) => Promise<void>;
   /** Draws of a settled answer; left out: `DRAWS`. */
   readonly draws?: number;
 }
@@ -73,6 +87,8 @@ export class Desk {
   private readonly judgedBefore = new JudgedBefore();
   private lastBeat = 0;
   private last: Decided | null = null;
+  /** Resolves once the page has had the time to draw what it was told first. */
+  private drawing: Promise<void> = Promise.resolve();
 
   constructor(options: DeskOptions) {
     this.options = options;
@@ -85,7 +101,12 @@ export class Desk {
   /** Gets the engine's code compiled before anything is asked. */
   warmUp(): void {
     const run = async (task: Task): Promise<void> => {
-      await decide(warmInputs, { draws: WARM_UP_DRAWS, stages: STAGES, seed: SEED, run: this.runner(task) });
+      await decide(warmInputs, {
+        draws: WARM_UP_DRAWS,
+        stages: STAGES,
+        seed: SEED,
+        run: this.runner(task, { aside: true }),
+      });
     };
     this.line.add({ kind: "warm-up", job: 0, plan: "", run });
     this.options.post({ kind: "ready" });
@@ -119,13 +140,13 @@ export class Desk {
   private async answerPlan(task: Task, job: number, plan: string): Promise<void> {
     const ready = await this.ready(task, job, plan);
     if (ready === null) return this.done(job);
-    const decision = await this.decided(task, job, plan, ready, (part) => this.tell(job, ready, part, this.draws));
+    const decision = await this.decided(task, job, plan, ready, (part) => this.tellFirst(job, ready, part));
     this.tell(job, ready, decision, decision.draws);
     const run = async (later: Task): Promise<void> => {
       const { inputs, facts } = ready;
       const beat = () => this.beat(job, this.draws, this.draws);
       const made = await picturesOf(inputs, decision, facts.zones, {
-        run: this.runner(later, beat),
+        run: this.runner(later, { onDone: beat, aside: true }),
         step: () => this.step(later, beat),
       });
       this.options.post({ kind: "pictures", job, pictures: made });
@@ -137,7 +158,7 @@ export class Desk {
   private async answerBrief(task: Task, job: number, plan: string): Promise<void> {
     const ready = await this.ready(task, job, plan);
     if (ready !== null) {
-      const decision = await this.decided(task, job, plan, ready, (part) => this.tell(job, ready, part, this.draws));
+      const decision = await this.decided(task, job, plan, ready, (part) => this.tellFirst(job, ready, part));
       this.tell(job, ready, decision, decision.draws);
     }
     this.done(job);
@@ -147,7 +168,7 @@ export class Desk {
     const ready = await this.ready(task, job, plan);
     if (ready !== null) {
       const decision = await this.decided(task, job, plan, ready);
-      const run = this.runner(task, () => this.beat(job, this.draws, this.draws));
+      const run = this.runner(task, { onDone: () => this.beat(job, this.draws, this.draws), aside: true });
       const { seed, model } = decision;
       const delay = standingDelay(ready.inputs, decision);
       const window = delay === null ? null : await planWindow(ready.inputs, delay, { seed, model, run });
@@ -224,15 +245,16 @@ export class Desk {
     job: number,
     plan: string,
     { revision, inputs, otherRockets }: Ready,
-    onPart?: (decision: Decision) => void,
+    onPart?: (decision: Decision) => Promise<void>,
   ): Promise<Decision> {
     if (this.last?.plan === plan && this.last.revision === revision) return this.last.decision;
     // searches over weather or ballast fly ensembles of their own, which never count back
     let most = 0;
-    const run = this.runner(task, (done) => {
+    const onDone = (done: number): void => {
       most = Math.max(most, done);
       this.beat(job, most, this.draws);
-    });
+    };
+    const run = this.runner(task, { onDone });
     const decision = await decide(inputs, {
       draws: this.draws,
       seed: SEED,
@@ -244,11 +266,15 @@ export class Desk {
     return decision;
   }
 
-  private runner(task: Task, onDone?: (done: number) => void): EnsembleRunner {
+  private runner(task: Task, { onDone, aside = false }: RunnerOptions = {}): EnsembleRunner {
     return (spec, from, to, onProgress) =>
-      this.options.share.fly(task, spec, from, to, (done) => {
-        onProgress?.(done - from);
-        onDone?.(done);
+      this.options.share.fly(task, spec, from, to, {
+        onProgress: (done) => {
+          onProgress?.(done - from);
+          onDone?.(done);
+        },
+        after: this.drawing,
+        aside,
       });
   }
 
@@ -257,6 +283,13 @@ export class Desk {
     beat();
     await this.options.tick();
     task.check();
+  }
+
+  /** First odds: resolves once the page has had the time to draw them. */
+  private tellFirst(job: number, ready: Ready, part: Decision): Promise<void> {
+    this.tell(job, ready, part, this.draws);
+    this.drawing = this.options.pause(DRAWING);
+    return this.drawing;
   }
 
   private tell(job: number, { inputs, context, doubts, facts }: Ready, decision: Decision, of: number): void {

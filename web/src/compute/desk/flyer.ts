@@ -11,8 +11,8 @@ function memoryOf(chunk: EnsembleChunk): ArrayBuffer[] {
 /**
  * Flies runs of draws and short ensembles for the desk, and judges motors.
  *
- * All wait in a queue; runs are flown one a tick, and a motor's draws in short runs, so that a new ensemble is seen before the
- * runs of the old one are flown, and a motor that nobody waits for any more is left at once.
+ * All wait in a queue; runs are flown one a tick, and a motor's draws in short runs, so that word of something newer is seen before
+ * the runs of the old one are flown, and a motor that nobody waits for any more is left at once.
  *
  * @param post where flown runs and judged motors go
  * @param tick resolves after the messages that have come were taken
@@ -68,7 +68,8 @@ export function flyer(post: Post<FromFlyer>, tick: () => Promise<void>): (messag
       left = message.number;
       return;
     }
-    if (message.kind === "ensemble") waiting = [];
+    if (message.kind === "ensemble" || message.kind === "stop") waiting = [];
+    if (message.kind === "stop") return;
     waiting.push(message);
     if (!busy) void work();
   };

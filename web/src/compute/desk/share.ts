@@ -19,8 +19,20 @@ export interface ShareOptions {
   readonly now: () => number;
 }
 
+/** How one ensemble is flown. */
+export interface FlyOptions {
+  /** Told the draws flown so far, the first one's number included. */
+  readonly onProgress?: (done: number) => void;
+  /** What the desk itself waits for before it flies any; the flyers do not. */
+  readonly after?: Promise<void>;
+  /** Nobody waits for it: whatever is asked meanwhile is seen sooner. */
+  readonly aside?: boolean;
+}
+
 /** Time that one run should take [ms]: a newer change is seen that soon. */
 const RUN_TIME = 5;
+/** The same of what nobody waits for. */
+const ASIDE_TIME = 2;
 const SHORTEST_RUN = 16;
 const LONGEST_RUN = 192;
 /** Fewer draws are not worth the tables of more than one. */
@@ -67,7 +79,6 @@ export class Share {
   /**
    * Flies draws `from` … `to` − 1 of an ensemble, whoever is free; the figures do not depend on who flew which.
    *
-   * @param onProgress draws flown so far, `from` included
    * @throws {Dropped} as soon as the task is dropped
    */
   async fly(
@@ -75,7 +86,7 @@ export class Share {
     spec: EnsembleSpec,
     from: number,
     to: number,
-    onProgress?: (done: number) => void,
+    { onProgress, after, aside = false }: FlyOptions = {},
   ): Promise<EnsembleChunk> {
     task.check();
     if (to - from < WORTH_SHARING && this.wholes.any) {
@@ -85,13 +96,14 @@ export class Share {
     }
     const chunks: EnsembleChunk[] = [];
     const { flyers } = this;
+    const runTime = aside ? ASIDE_TIME : RUN_TIME;
     let next = from;
     let done = from;
     let wake: () => void = () => undefined;
     const cut = (): { from: number; to: number } | null => {
       if (next >= to) return null;
       const fair = Math.ceil((to - next) / (2 * (flyers.length + 1)));
-      const size = Math.max(SHORTEST_RUN, Math.min(LONGEST_RUN, Math.round(RUN_TIME * this.pace), fair));
+      const size = Math.max(SHORTEST_RUN, Math.min(LONGEST_RUN, Math.round(runTime * this.pace), fair));
       const run = { from: next, to: Math.min(to, next + size) };
       next = run.to;
       return run;
@@ -120,6 +132,8 @@ export class Share {
     };
     const off = task.onDrop(() => {
       leave();
+      // their hands are free for what is asked next before the desk has read it
+      for (const flyer of flyers) flyer.post({ kind: "stop" });
       wake();
     });
     try {
@@ -130,6 +144,7 @@ export class Share {
       for (let ahead = 0; ahead < AHEAD; ahead++) for (const i of flyers.keys()) give(i);
       // whoever asked gets on with what needs no draws, such as the nominal flight
       await this.options.tick();
+      await after;
       task.check();
       const fly = this.preparedHere(spec);
       for (let run = cut(); run !== null; run = cut()) {

@@ -83,7 +83,7 @@ function flyerHere(): WatchedFlyer {
 function deskHere(flyers: readonly WatchedFlyer[]) {
   const said: FromDesk[] = [];
   const waiting = new Set<() => void>();
-  const options = { tick, now: () => performance.now() };
+  const options = { tick, pause: tick, now: () => performance.now() };
   const ports = flyers.map(({ port }) => port);
   const desk = new Desk({
     ...options,

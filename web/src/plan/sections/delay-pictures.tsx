@@ -1,6 +1,7 @@
 import { climbSentence, coastSentence, type DecisionData, delayWords, stabilitySentence } from "@delaywright/documents";
+import { memo } from "react";
 import { useWindow } from "../../compute/index.js";
-import { Section, useNarrow } from "../../parts/index.js";
+import { Section, useNarrow, useSame } from "../../parts/index.js";
 import { Drivers } from "../../pictures/drivers.js";
 import { heightProps } from "../../pictures/from-answer.js";
 import { HeightOverTime } from "../../pictures/height-over-time.js";
@@ -62,12 +63,23 @@ export function WeatherAndDrivers(props: SectionProps) {
   );
 }
 
+/** Drawn again only with what it shows. */
+const Table = memo(WeatherWindow);
+
 function Window(props: SectionProps) {
   const { answer, documents, units } = props;
   const { told, settling } = answer;
   const narrow = useNarrow();
   const { window, state, failure } = useWindow(documents.plan.path, !settling && told !== null);
-  if (told === null) return null;
+  const today = useSame(
+    told && {
+      wind: told.facts.wind.speed,
+      doubt: windDoubt(documents.plan.raw, told.facts.wind.speed),
+      tilt: told.data.given.guide.tilt,
+    },
+  );
+  const limits = useSame(told?.facts.limits);
+  if (told === null || limits === undefined) return null;
   const { wind, zones } = told.facts;
   const at = window === null ? "" : `, ${delayWords(window.delay)}`;
   return (
@@ -75,17 +87,7 @@ function Window(props: SectionProps) {
       {window === null ? (
         <p className="quiet sheet-picture-room">{failure ?? (state === "waiting" ? "Flying other winds." : "")}</p>
       ) : (
-        <WeatherWindow
-          window={window}
-          limits={told.facts.limits}
-          today={{
-            wind: wind.speed,
-            doubt: windDoubt(documents.plan.raw, wind.speed),
-            tilt: told.data.given.guide.tilt,
-          }}
-          windHeight={wind.height}
-          units={units}
-        />
+        <Table window={window} limits={limits} today={today} windHeight={wind.height} units={units} />
       )}
       {zones === null && window !== null && (
         <p className="quiet">No field is chosen: every lean is shown as if it were allowed.</p>
