@@ -389,6 +389,8 @@ export {
   tiltWords,
   todaysTilt,
   todaysWind,
+  windBound,
+  windBoundSaid,
   windowBasis,
   windowNote,
   windowSentence,

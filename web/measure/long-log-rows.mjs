@@ -23,10 +23,12 @@ export async function longLogRows(browser, address, folder) {
     ["longest task while its plot is zoomed, desk [ms]", desk.zoomed.task, 50],
     ["longest task while its top is dragged, desk [ms]", desk.dragged.task, 50],
     ["slowest frame while its top is dragged, desk [ms]", desk.dragged.frame, null],
+    ["longest task while the bench is exported with it, desk [ms]", desk.exported, 50],
     ["the same log, chosen to columns shown, phone [ms]", phone.columns, null],
     ["taken to events shown, phone [ms]", phone.events, null],
     ["longest task while it is read, phone [ms]", phone.read, null],
     ["longest task while it is kept and debriefed, phone [ms]", phone.taken, null],
+    ["longest task while the bench is exported with it, phone [ms]", phone.exported, null],
     ["slowest frame while its plot is zoomed, phone [ms]", phone.zoomed.frame, 100],
     ["slowest frame while its top is dragged, phone [ms]", phone.dragged.frame, 100],
   ];

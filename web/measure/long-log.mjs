@@ -139,10 +139,24 @@ class LongLog {
       await (this.touch ? finger("touchEnd", []) : this.page.mouse.up());
     });
   }
+
+  /** Longest task while the bench is exported with the log's file [ms]. */
+  async exported() {
+    await this.page.getByRole("link", { name: "Bench", exact: true }).click();
+    const button = this.page.getByRole("button", { name: "Export everything" });
+    await button.scrollIntoViewIfNeeded();
+    await this.page.waitForTimeout(1000);
+    const { x, y } = middle(await button.boundingBox());
+    return this.task("export", async () => {
+      const saved = this.page.waitForEvent("download", { timeout: PATIENCE });
+      await this.tap(x, y);
+      await (await saved).path();
+    });
+  }
 }
 
 /**
- * Takes a long log into a plan's debrief, and moves its plot.
+ * Takes a long log into a plan's debrief, moves its plot, and exports the bench with it.
  *
  * @param log path of the file
  * @param folder where traces are put
@@ -177,6 +191,7 @@ export async function longLog({ browser, address, log, folder, device }) {
   });
   const zoomed = await debrief.zoom();
   const dragged = await debrief.drag();
+  const exported = await debrief.exported();
   await context.close();
-  return { ...times, read, taken, zoomed, dragged };
+  return { ...times, read, taken, zoomed, dragged, exported };
 }

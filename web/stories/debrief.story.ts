@@ -1,4 +1,5 @@
 import { readFileSync } from "node:fs";
+import type { Page } from "@playwright/test";
 import { fitsWidth, hasLargeTargets, isAccessible } from "./given/accessible.js";
 import { WORKED_EXAMPLE } from "./pages/bench.js";
 import { DebriefPart } from "./pages/debrief.js";
@@ -17,6 +18,16 @@ const other = feet.replace(
   (_, time: string, height: string) =>
     `${(Number(time) + 100).toFixed(2)},${Number(height) + (Number(time) % 0.3 < 0.1 ? 1 : 0)}`,
 );
+
+/** Turns a phone, or makes a desk as narrow as one, and back. */
+async function turnAndBack(page: Page, look: () => Promise<void> = async () => undefined): Promise<void> {
+  const size = page.viewportSize() ?? { width: 0, height: 0 };
+  const turned = size.width > 600 ? { width: 390, height: 844 } : { width: size.height, height: size.width };
+  for (const next of [turned, size]) {
+    await page.setViewportSize(next);
+    await look();
+  }
+}
 
 story(
   "A log is read, its mapping put right, its events accepted, and the next odds change",
@@ -38,14 +49,11 @@ story(
     });
 
     await story.step("what was put right stays when the phone is turned, and turned back", async () => {
-      const size = page.viewportSize() ?? { width: 0, height: 0 };
       const said = await words(debrief.shown);
-      const turned = size.width > 600 ? { width: 390, height: 844 } : { width: size.height, height: size.width };
-      for (const next of [turned, size]) {
-        await page.setViewportSize(next);
+      await turnAndBack(page, async () => {
         await expect(debrief.shown.getByRole("button", { name: /^ft Unit of Height/ })).toBeVisible();
         expect(await words(debrief.shown)).toBe(said);
-      }
+      });
       await debrief.take();
     });
 
@@ -121,30 +129,39 @@ story(
   },
 );
 
-story("The top's mark is dragged on the plot, and put back", async ({ bench, narrow }) => {
-  const plan = await bench.openPlan(WORKED_EXAMPLE);
-  await plan.settled();
-  const debrief = await DebriefPart.of(plan);
-  await debrief.choose("first flight.csv", feet);
-  await debrief.take();
-  await debrief.settled();
-  await expect(debrief.section.getByText("9 in 10 predicted flights", { exact: true })).toBeVisible();
-  const found = await debrief.timeOf("Top");
-  await debrief.move("Top");
-  const before = Number(await debrief.handle.getAttribute("aria-valuenow"));
-  await debrief.drag(narrow ? 40 : 80, narrow);
-  await expect(debrief.event("Top")).toContainText("moved by you");
-  await debrief.settled();
-  const moved = await debrief.timeOf("Top");
-  expect(moved).toBeGreaterThan(found + 0.1);
-  expect(Number(await debrief.handle.getAttribute("aria-valuenow"))).toBeCloseTo(moved, 1);
-  expect(before).toBeCloseTo(found, 1);
-  await expect(debrief.event("Top")).toContainText(`found at ${found.toFixed(2)}`);
-  await debrief.section.getByRole("button", { name: "Back to where it was found" }).click();
-  await expect(debrief.event("Top")).not.toContainText("moved by you");
-  await debrief.settled();
-  expect(await debrief.timeOf("Top")).toBeCloseTo(found, 2);
-});
+story(
+  "The top's mark is dragged on the plot, stays in hand when the phone is turned, and is put back",
+  async ({ bench, narrow, page }) => {
+    const plan = await bench.openPlan(WORKED_EXAMPLE);
+    await plan.settled();
+    const debrief = await DebriefPart.of(plan);
+    await debrief.choose("first flight.csv", feet);
+    await debrief.take();
+    await debrief.settled();
+    await expect(debrief.section.getByText("9 in 10 predicted flights", { exact: true })).toBeVisible();
+    const found = await debrief.timeOf("Top");
+    await debrief.move("Top");
+    const before = Number(await debrief.handle.getAttribute("aria-valuenow"));
+    await debrief.drag(narrow ? 40 : 80, narrow);
+    await expect(debrief.event("Top")).toContainText("moved by you");
+    await debrief.settled();
+    const moved = await debrief.timeOf("Top");
+    expect(moved).toBeGreaterThan(found + 0.1);
+    expect(Number(await debrief.handle.getAttribute("aria-valuenow"))).toBeCloseTo(moved, 1);
+    expect(before).toBeCloseTo(found, 1);
+    await expect(debrief.event("Top")).toContainText(`found at ${found.toFixed(2)}`);
+    const whole = debrief.section.getByRole("button", { name: "Whole flight" });
+    await expect(whole).toBeEnabled();
+    await turnAndBack(page);
+    await expect(debrief.handle).toBeVisible();
+    await expect(whole).toBeEnabled();
+    await expect(debrief.event("Top")).toContainText("moved by you");
+    await debrief.section.getByRole("button", { name: "Back to where it was found" }).click();
+    await expect(debrief.event("Top")).not.toContainText("moved by you");
+    await debrief.settled();
+    expect(await debrief.timeOf("Top")).toBeCloseTo(found, 2);
+  },
+);
 
 story("The second log with the same headings needs no mapping, and the trends know both", async ({ bench, page }) => {
   const plan = await bench.openPlan(WORKED_EXAMPLE);

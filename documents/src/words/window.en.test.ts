@@ -6,6 +6,8 @@ import {
   tiltWords,
   todaysTilt,
   todaysWind,
+  windBound,
+  windBoundSaid,
   windowSentence,
   windowStops,
   windowTodaySentence,
@@ -19,6 +21,15 @@ const given = (speed: number, tilt = 0) =>
     wind: { kind: "ground", speed, height: 2, from: 240 * degree },
     guide: { travel: 1.8, tilt, toward: 240 * degree },
   }) as Given;
+test("windBound() is half a metre a second or a whole mile an hour, never above what was found", () => {
+  expect([2.75, 2.999, 3, 0.4].map((wind) => plain(windBound(wind)))).toEqual(["2.5 m/s", "2.5 m/s", "3 m/s", "0 m/s"]);
+  // 1 mph is 0.447 04 m/s exactly: NIST SP 811 (2008), B.8
+  expect([2.75, 5 * 0.447_04].map((wind) => plain(windBound(wind, "imperial")))).toEqual(["6 mph", "5 mph"]);
+  expect(windBoundSaid(2.75)).toBeCloseTo(2.5, 9);
+  expect(windBoundSaid(2.75, "imperial")).toBeCloseTo(6 * 0.447_04, 5);
+  expect(windBoundSaid(0)).toBe(0);
+});
+
 type End = WindowData["ends"][number];
 const byOdds = (wind: number | null, by: End["by"] = "clean"): End => ({ wind, beyond: false, by, check: null });
 const beyond: End = { wind: 8, beyond: true, by: null, check: null };

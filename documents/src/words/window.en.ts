@@ -1,15 +1,34 @@
 import type { WindowEnd } from "@delaywright/engine";
 import type { WindowData } from "../answer/window-data.js";
-import type { UnitSystem } from "../quantity/systems.js";
+import { amountParts, type UnitSystem } from "../quantity/systems.js";
 import { limitWords, wordsForCheck } from "./checks.en.js";
 import { amount, decimals, delayWords, glued, holdsPercent, percent, upperFirst } from "./numbers.en.js";
 
 const degrees = 180 / Math.PI;
 
-/** Bounds are said to half a metre a second, never above what was found. */
-function bound(wind: number): string {
-  const down = Math.floor(2 * wind + 1e-6) / 2;
-  return glued(String(Number(down.toFixed(1))), "m/s");
+/**
+ * A wind up to which something is good, to half a metre a second or a whole mile an hour, never above what was found.
+ *
+ * @param wind [m/s]
+ * @example
+ * windBound(2.75); // "2.5 m/s"
+ * windBound(2.75, "imperial"); // "6 mph"
+ */
+export function windBound(wind: number, units: UnitSystem = "metric"): string {
+  const { told, unit } = boundParts(wind, units);
+  return glued(String(Number(told.toFixed(1))), unit);
+}
+
+/** The same as a wind [m/s]: by how much it blows more is told from what was said. */
+export function windBoundSaid(wind: number, units: UnitSystem = "metric"): number {
+  const { told, exact } = boundParts(wind, units);
+  return exact > 0 ? (wind * told) / exact : wind;
+}
+
+function boundParts(wind: number, units: UnitSystem): { readonly told: number; readonly exact: number; unit: string } {
+  const { figure, unit } = amountParts(wind, "wind", units, 6);
+  const step = units === "metric" ? 0.5 : 1;
+  return { told: Math.floor(Number(figure) / step + 1e-6) * step, exact: Number(figure), unit };
 }
 
 /** Which row of a window is today's lean of the guide. */
@@ -30,7 +49,7 @@ export function todaysWind({ winds, given }: Pick<WindowData, "winds" | "given">
 export function edgeCell({ ends }: Pick<WindowData, "ends">, tilt: number): string {
   const end = ends[tilt];
   if (end === undefined || end.wind === null) return "none";
-  return `${bound(end.wind)}${end.beyond ? " +" : ""}`;
+  return `${windBound(end.wind)}${end.beyond ? " +" : ""}`;
 }
 
 /**
@@ -69,7 +88,7 @@ export function windowSentence(data: WindowData): string {
   if (end === undefined || end.wind === null)
     return `${where}: not good in any wind, not even in a calm. There ${why}.`;
   const today = given.wind.kind === "ground" ? given.wind.speed : null;
-  const upTo = bound(end.wind);
+  const upTo = windBound(end.wind);
   return today !== null && today > end.wind
     ? `${where}: good up to ${upTo} of wind only, and today it blows ${amount(today, "m/s", 1)}. Past it ${why}.`
     : `${where}: still good up to ${upTo} of wind. Past it ${why}.`;

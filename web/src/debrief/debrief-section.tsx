@@ -3,6 +3,7 @@ import type { Moved } from "../compute/debrief/protocol.js";
 import { Fold, type FoldMark } from "../parts/index.js";
 import type { DebriefShown } from "./debrief-body.js";
 import { type Intake, noIntake } from "./intake.js";
+import { type Memory, RememberingIn } from "./remembered.js";
 
 const DebriefBody = lazy(async () => ({ default: (await import("./debrief-body.js")).DebriefBody }));
 
@@ -31,10 +32,22 @@ export function DebriefSection({ path, mark, aside, waits }: DebriefSectionProps
   const latest = useRef<File | null>(null);
   const hold = useMemo(() => ({ intake, set, latest }), [intake]);
   const [shown, show] = useState<DebriefShown>(first);
+  // and what was told, how far it was zoomed, and the event in hand
+  const [memory] = useState<Memory>(() => new Map());
   return (
     <Fold id="debrief" title="Debrief" mark={mark} aside={aside} busy={intake.state !== "none"}>
       <Suspense fallback={<p className="sheet-line">Opening …</p>}>
-        <DebriefBody path={path} waits={waits} moves={moves} onMoved={move} hold={hold} shown={shown} onShown={show} />
+        <RememberingIn value={memory}>
+          <DebriefBody
+            path={path}
+            waits={waits}
+            moves={moves}
+            onMoved={move}
+            hold={hold}
+            shown={shown}
+            onShown={show}
+          />
+        </RememberingIn>
       </Suspense>
     </Fold>
   );

@@ -1,6 +1,6 @@
 import { debriefedFlight, type FlightDocument, type UnitSystem } from "@delaywright/documents";
 import type { EventName } from "@delaywright/engine";
-import { useDeferredValue, useState } from "react";
+import { useDeferredValue } from "react";
 import { Button } from "react-aria-components";
 import type { DebriefTold, Moved } from "../compute/debrief/protocol.js";
 import type { Entry } from "../store/index.js";
@@ -11,6 +11,7 @@ import { FlownView } from "./flown-view.js";
 import { isKept } from "./kept.js";
 import { LearnedPart } from "./learned-part.js";
 import { changeFlight } from "./log-store.js";
+import { useRemembered } from "./remembered.js";
 
 export interface DebriefedProps {
   /** Path of the plan. */
@@ -26,7 +27,7 @@ export interface DebriefedProps {
 /** A flight debriefed: plot, events, what was found, what it teaches. */
 export function Debriefed({ plan, flight, told, units, busy, onMoved }: DebriefedProps) {
   const { data, plot, findings, forecast } = told;
-  const [chosen, choose] = useState<EventName | null>(null);
+  const [chosen, choose] = useRemembered<EventName | null>(`${flight.path} in hand`, null);
   // what happened is drawn first, then what it teaches: both at once hold a phone up
   const learnedComes = useDeferredValue(true, false);
   const settled = told.settled && !busy;
@@ -44,7 +45,15 @@ export function Debriefed({ plan, flight, told, units, busy, onMoved }: Debriefe
   return (
     <div aria-busy={busy}>
       {plot !== null && (
-        <FlownView told={told} plot={plot} units={units} chosen={chosen} onChoose={choose} onMove={move} />
+        <FlownView
+          flight={flight.path}
+          told={told}
+          plot={plot}
+          units={units}
+          chosen={chosen}
+          onChoose={choose}
+          onMove={move}
+        />
       )}
       <div className="debrief-columns">
         <section className="section">

@@ -1,15 +1,18 @@
 import type { DebriefData, UnitSystem } from "@delaywright/documents";
 import type { EventName } from "@delaywright/engine";
-import { startTransition, useCallback, useEffect, useMemo, useRef, useState } from "react";
+import { startTransition, useCallback, useEffect, useMemo, useRef } from "react";
 import type { DebriefTold, FlownLines, Stretch } from "../compute/debrief/protocol.js";
 import { clampedWindow, movedWindow, zoomedWindow } from "../pictures/flown-view.js";
 import { FlownFrame } from "./flown-frame.js";
 import { FlownMove } from "./flown-move.js";
 import { type FlownStep, FlownTools } from "./flown-tools.js";
 import { flownDescription } from "./flown-words.js";
+import { useRemembered } from "./remembered.js";
 import { useStretch } from "./use-stretch.js";
 
 export interface FlownViewProps {
+  /** Path of the flight. */
+  readonly flight: string;
   readonly told: DebriefTold;
   readonly plot: NonNullable<DebriefTold["plot"]>;
   readonly units: UnitSystem;
@@ -26,12 +29,12 @@ const nothing = Object.freeze({ predicted: { time: [], height: [] }, residual: {
 const AROUND = 3;
 
 /** The plot of a flight with its prediction: zoomed by buttons, its events moved by hand or by keys. */
-export function FlownView({ told, plot, units, chosen, onChoose, onMove }: FlownViewProps) {
+export function FlownView({ flight, told, plot, units, chosen, onChoose, onMove }: FlownViewProps) {
   const { data } = told;
   const { whole, ranges } = plot;
-  const [asked, setAsked] = useState<Stretch | null>(null);
+  const [asked, setAsked] = useRemembered<Stretch | null>(`${flight} zoom`, null);
   // a plot is much to draw: hands on the page come first
-  const show = useCallback((stretch: Stretch | null): void => startTransition(() => setAsked(stretch)), []);
+  const show = useCallback((stretch: Stretch | null): void => startTransition(() => setAsked(stretch)), [setAsked]);
   const window = useMemo(() => (asked === null ? whole : clampedWindow(asked, whole)), [asked, whole]);
   const lines = useStretch(plot, window);
   const event = data.events.find(({ name }) => name === chosen);
@@ -40,14 +43,14 @@ export function FlownView({ told, plot, units, chosen, onChoose, onMove }: Flown
   const handle = useRef<HTMLDivElement>(null);
   const at = found?.time ?? null;
   // an event that was just taken in hand comes into view, and its handle under the hand
-  const held = useRef<EventName | null>(null);
+  const held = useRef(chosen);
   useEffect(() => {
     if (held.current === chosen) return;
     held.current = chosen;
     if (at === null) return;
     setAsked({ from: at - AROUND, to: at + AROUND });
     requestAnimationFrame(() => handle.current?.focus());
-  }, [chosen, at]);
+  }, [chosen, at, setAsked]);
   const latest = useRef({ onMove, window, at });
   latest.current = { onMove, window, at };
   const done = useCallback(

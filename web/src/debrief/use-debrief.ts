@@ -5,6 +5,7 @@ import { debriefClient } from "../compute/debrief-client.js";
 import { type Entry, readRecord, useEntries } from "../store/index.js";
 import { referencesOf } from "../store/references.js";
 import { type FlightLog, logOf } from "./log-store.js";
+import { useMemory } from "./remembered.js";
 import { plotPoints } from "./use-stretch.js";
 
 /** How far a debrief has come. */
@@ -15,6 +16,12 @@ export interface Debriefing {
   /** `no-record`: the log's file is not on this device. */
   readonly state: "idle" | "reading" | "flying" | "settled" | "wrong" | "no-record" | "failed";
   readonly failure: string | null;
+}
+
+/** The last debrief of a flight that was told to its end, and what it was asked with. */
+interface Settled {
+  readonly key: string;
+  readonly debriefing: Debriefing;
 }
 
 const idle: Debriefing = Object.freeze({ told: null, issues: [], state: "idle", failure: null });
@@ -54,12 +61,17 @@ async function opened({ source }: FlightLog): Promise<boolean> {
  */
 export function useDebrief(plan: string, flight: Entry | null, moved: Moved | null, waits: boolean): Debriefing {
   const entries = useEntries();
-  const [debriefing, tell] = useState<Debriefing>(idle);
   const log = flight?.raw == null ? null : logOf(flight.raw, entries);
   const found = flight?.raw?.["findings"];
   const path = flight?.path ?? null;
   const asks = path !== null && (log !== null || found !== undefined);
-  const before = useRef<{ readonly key: string; readonly flight: string | null }>({ key: "", flight: null });
+  const memory = useMemory();
+  const remembered = asks ? (memory.get(`${path} debrief`) as Settled | undefined) : undefined;
+  const [debriefing, tell] = useState<Debriefing>(remembered?.debriefing ?? idle);
+  const before = useRef<{ readonly key: string; readonly flight: string | null }>({
+    key: remembered?.key ?? "",
+    flight: remembered === undefined ? null : path,
+  });
   const number = flight?.raw?.["logFlight"];
   const record =
     log === null
@@ -77,7 +89,8 @@ export function useDebrief(plan: string, flight: Entry | null, moved: Moved | nu
   latest.current = { ask, log };
 
   useEffect(() => {
-    if (before.current.flight !== path) tell(idle);
+    if (before.current.flight === path) return;
+    tell(idle);
     before.current = { key: "", flight: path };
   }, [path]);
 
@@ -107,8 +120,12 @@ export function useDebrief(plan: string, flight: Entry | null, moved: Moved | nu
       const stop = debriefClient.debrief(
         { ...asked.ask, points: plotPoints() },
         {
-          // drawn in steps: hands on the page come first
-          told: (told) => startTransition(() => say({ told, state: told.settled ? "settled" : "flying" })),
+          told: (told) => {
+            if (heard && told.settled)
+              memory.set(`${path} debrief`, { key, debriefing: { ...idle, told, state: "settled" } } satisfies Settled);
+            // drawn in steps: hands on the page come first
+            startTransition(() => say({ told, state: told.settled ? "settled" : "flying" }));
+          },
           wrong: (issues) => say({ state: "wrong", issues }),
           failed: fail,
         },
@@ -126,6 +143,6 @@ export function useDebrief(plan: string, flight: Entry | null, moved: Moved | nu
       // what was not told to its end is asked again
       before.current = { ...before.current, key: "" };
     };
-  }, [key, waits]);
+  }, [key, waits, path, memory]);
   return debriefing;
 }

@@ -58,7 +58,7 @@ describe("padWords()", () => {
     const stopped = asCut({}, { checks: [drift] }, 4.2);
     const over = padWords(standing({ told: stopped, window: drifting }));
     expect(over).toMatchObject({ answer: "No: wait", act: null });
-    expect(plain(over.note?.lead)).toBe("Over the edge by 1.0 m/s.");
+    expect(plain(over.note?.lead)).toBe("Over the edge by 1.2 m/s.");
     expect(plain(over.note?.text)).toBe(
       "Past the edge a check says stop: opened landings outside the field, most 50 %.",
     );
@@ -85,7 +85,7 @@ describe("padWords()", () => {
   test("says by how much the wind is over the edge", () => {
     const words = padWords(standing({ told: asCut({ clean: 0.73, lateFast: 0.2, earlyFast: 0.02 }, {}, 5.54) }));
     expect(words.answer).toBe("No: wait");
-    expect(plain(words.note?.lead)).toBe("Over the edge by 0.8 m/s.");
+    expect(plain(words.note?.lead)).toBe("Over the edge by 1.0 m/s.");
     expect(words.note?.text).toBe("Of 100: early fast 2, late fast 20.");
     expect(plain(words.oddsNote)).toBe("clean, least 80 %");
   });

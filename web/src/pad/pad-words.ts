@@ -2,12 +2,13 @@ import {
   amountIn,
   delayWords,
   endWords,
-  GLUE,
   holdsPercent,
   kindOfCut,
   percent,
   type SettingData,
   type UnitSystem,
+  windBound,
+  windBoundSaid,
 } from "@delaywright/documents";
 import type { OverCut, WindowEnd } from "@delaywright/engine";
 import type { PlanWindow, Told } from "../compute/index.js";
@@ -68,13 +69,6 @@ export function pastEdgeWords(edge: WindowEnd, limits: Told["data"]["limits"], u
 export function settingNow({ data }: Pick<Told, "data">): SettingData | null {
   const asCut = data.settings.find((setting) => kindOfCut(setting, data.given.removedDepth) === "as-it-is");
   return asCut ?? targetOf(data);
-}
-
-/** A speed of the wind to half a unit at most, so that it stays true as a bound. */
-function windBound(speed: number, units: UnitSystem): string {
-  const [step, unit, decimals] = units === "metric" ? [0.5, 1, 1] : [1, 0.447_04, 0];
-  const figure = Math.floor(speed / unit / step + 1e-6) * step;
-  return `${Number(figure.toFixed(decimals))}${GLUE}${units === "metric" ? "m/s" : "mph"}`;
 }
 
 function goodWords(told: Told, edge: WindowEnd | null, units: UnitSystem): string {
@@ -189,7 +183,7 @@ function isOver({ facts }: Told, edge: WindowEnd | null): edge is WindowEnd & { 
 }
 
 function overWords({ facts }: Told, edge: { readonly wind: number }, units: UnitSystem): string {
-  return `Over the edge by ${amountIn(facts.wind.speed - edge.wind, "wind", units)}.`;
+  return `Over the edge by ${amountIn(facts.wind.speed - windBoundSaid(edge.wind, units), "wind", units)}.`;
 }
 
 /** Whether the check that ends it says stop already, for want of a calmer wind. */

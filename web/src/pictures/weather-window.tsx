@@ -1,4 +1,4 @@
-import { endWords, type UnitSystem } from "@delaywright/documents";
+import { endWords, type UnitSystem, windBound } from "@delaywright/documents";
 import type { Limits } from "@delaywright/engine";
 import type { ReactNode } from "react";
 import type { WindowData } from "../compute/told.js";
@@ -57,7 +57,7 @@ export function WeatherWindow(props: WeatherWindowProps): ReactNode {
   const [end] = ends;
   const edgeWords = (long: boolean): string => {
     if (!isFigure(end?.wind)) return "no wind is good";
-    const upTo = `good up to ${amount(end.wind, "wind", units)}`;
+    const upTo = `good up to ${windBound(end.wind, units)}`;
     if (!long) return upTo;
     const why = endWords(end, limits, units);
     return why === "" ? `${upTo} and more` : `${upTo}, then ${why}`;
@@ -223,7 +223,7 @@ function inWords({ window, limits, today, units }: WeatherWindowProps): string {
   const why = end === undefined ? "" : endWords(end, limits, units);
   const past = why === "" ? "" : ` Past it ${why}.`;
   const bound = isFigure(end?.wind)
-    ? `With the least tilt it is good up to about ${amount(end.wind, "wind", units)}.${past}`
+    ? `With the least tilt it is good up to ${windBound(end.wind, units)}.${past}`
     : "With the least tilt no wind is good.";
   const now = today ? ` Today ${amount(today.wind, "wind", units)}.` : "";
   return `Odds of a clean opening at ${window.delay.toFixed(1)} s over wind speed and tilt of the guide. ${bound}${now}`;

@@ -1,4 +1,4 @@
-import type { UnitSystem } from "@delaywright/documents";
+import { type UnitSystem, windBound } from "@delaywright/documents";
 import type { ReactNode } from "react";
 import { amount, shownUnit } from "./figures.js";
 import { hatchFill } from "./hatches.js";
@@ -30,12 +30,12 @@ export function WindGauge({ now, doubt, edge, max, units, stale }: WindGaugeProp
   const { perSi } = shownUnit("wind", units);
   const good = isFigure(edge) && edge > 0 ? edge : 0;
   const end = Math.max(isFigure(max) && max > 0 ? max : 8, isFigure(now) ? now * 1.1 : 0);
-  const figure = (speed: number): string => words(speed).replace(/\s\S+$/u, "");
+  const withoutUnit = (said: string): string => said.replace(/\s\S+$/u, "");
   return (
     <Picture
       name="wind-gauge"
       title="Wind against the edge"
-      description={`Wind ${words(now)}${stale ? `, read ${stale}` : ""}. ${good > 0 ? `Good up to ${words(good)}.` : "No wind is good."}`}
+      description={`Wind ${words(now)}${stale ? `, read ${stale}` : ""}. ${good > 0 ? `Good up to ${windBound(good, units)}.` : "No wind is good."}`}
       saves={false}
       firstWidth={362}
       draw={({ width, grow }) => {
@@ -43,7 +43,7 @@ export function WindGauge({ now, doubt, edge, max, units, stale }: WindGaugeProp
         const [at, stop] = [x(within(now, 0, end)), x(Math.min(good, end))];
         const [from, to] = [x(within(now - doubt, 0, end)), x(within(now + doubt, 0, end))];
         const size = 13 * grow;
-        const edgeWords = `edge ${figure(good)}`;
+        const edgeWords = `edge ${withoutUnit(windBound(good, units))}`;
         const edgeWide = textWidth(edgeWords, size, true);
         const edgeStart = stop + 7 + edgeWide <= width ? stop + 7 : stop - 7 - edgeWide;
         const nowWords = stale ?? "now";
@@ -109,7 +109,7 @@ export function WindGauge({ now, doubt, edge, max, units, stale }: WindGaugeProp
                 </text>
               ) : (
                 <text className="value" x={aside} y={MIDDLE - 17} textAnchor={aside === 0 ? "start" : "end"}>
-                  {stale ?? `now ${figure(now)}`}
+                  {stale ?? `now ${withoutUnit(words(now))}`}
                 </text>
               )}
             </>
