@@ -2,7 +2,7 @@ import type { Issue, Raw } from "@delaywright/documents";
 import { startTransition, useEffect, useRef, useState } from "react";
 import type { DebriefAsk, DebriefTold, Moved } from "../compute/debrief/protocol.js";
 import { debriefClient } from "../compute/debrief-client.js";
-import { type Entry, readRecord, useEntries } from "../store/index.js";
+import { type Entry, readRecord, useEntries, useEntriesIf } from "../store/index.js";
 import { referencesOf } from "../store/references.js";
 import { type FlightLog, logOf } from "./log-store.js";
 import { useMemory } from "./remembered.js";
@@ -60,11 +60,12 @@ async function opened({ source }: FlightLog): Promise<boolean> {
  * @param waits something else is to be answered first
  */
 export function useDebrief(plan: string, flight: Entry | null, moved: Moved | null, waits: boolean): Debriefing {
-  const entries = useEntries();
-  const log = flight?.raw == null ? null : logOf(flight.raw, entries);
+  const logs = useEntries("log");
+  const log = flight?.raw == null ? null : logOf(flight.raw, logs);
   const found = flight?.raw?.["findings"];
   const path = flight?.path ?? null;
   const asks = path !== null && (log !== null || found !== undefined);
+  const entries = useEntriesIf(asks);
   const memory = useMemory();
   const remembered = asks ? (memory.get(`${path} debrief`) as Settled | undefined) : undefined;
   const [debriefing, tell] = useState<Debriefing>(remembered?.debriefing ?? idle);

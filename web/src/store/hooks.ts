@@ -18,6 +18,13 @@ export function useEntries(kind?: Kind): readonly Entry[] {
   return useSyncExternalStore(store.memory.subscribe, () => store.memory.list(kind));
 }
 
+const none: readonly Entry[] = Object.freeze([]);
+
+/** All documents, sorted by name, where they are wanted; else none, and no change of them is heard. */
+export function useEntriesIf(wanted: boolean): readonly Entry[] {
+  return useSyncExternalStore(store.memory.subscribe, () => (wanted ? store.memory.list() : none));
+}
+
 /** One document; undefined where there is none of that path. */
 export function useEntry(path: string): Entry | undefined {
   return useSyncExternalStore(store.memory.subscribe, () => store.memory.get(path));

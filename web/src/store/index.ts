@@ -3,6 +3,7 @@ export type { ImportReport, TakenIn } from "./exchange.js";
 export type { UndoResult } from "./history.js";
 export {
   useEntries,
+  useEntriesIf,
   useEntry,
   useEntryPart,
   useHistory,
