@@ -121,29 +121,31 @@ function drawFlown(props: FlownPlotProps, room: PictureRoom): Drawing {
           ),
         )}
       </g>
+      {placed.map(({ name, x: at, row }) => (
+        <line
+          key={name}
+          x1={at}
+          x2={at}
+          y1={(row + 0.2) * step}
+          y2={base}
+          className={name === chosen ? "flown-mark mine" : "flown-mark"}
+        />
+      ))}
       {panels.map(({ top, panel }) => (
         <g key={panel.title} transform={`translate(0 ${top})`}>
           <FlownPanel {...panel} window={window} left={x.start} right={x.end} grow={grow} clip={clip} />
         </g>
       ))}
-      {placed.map((mark) => (
-        <g key={mark.name}>
-          <line
-            x1={mark.x}
-            x2={mark.x}
-            y1={(mark.row + 0.2) * step}
-            y2={base}
-            className={mark.name === chosen ? "flown-mark mine" : "flown-mark"}
-          />
-          <text
-            x={mark.x + (mark.anchor === "start" ? 4 : -4)}
-            y={(mark.row + 0.85) * step}
-            className={mark.name === chosen ? "tick mine" : "tick"}
-            textAnchor={mark.anchor}
-          >
-            {mark.words}
-          </text>
-        </g>
+      {placed.map(({ name, x: at, row, anchor, words }) => (
+        <text
+          key={name}
+          x={at + (anchor === "start" ? 4 : -4)}
+          y={(row + 0.85) * step}
+          className={name === chosen ? "tick mine halo" : "tick halo"}
+          textAnchor={anchor}
+        >
+          {words}
+        </text>
       ))}
       <TimeAxis window={window} left={x.start} right={x.end} base={base} grow={grow} />
     </>
