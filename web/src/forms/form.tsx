@@ -19,7 +19,7 @@ export interface FormProps {
 }
 
 /** Nothing is sent: every field is kept as it is typed. A form of its own, since browsers look through the whole form of a field with every key. */
-function FieldForm({ children }: { readonly children: ReactNode }) {
+function FormFrame({ children }: { readonly children: ReactNode }) {
   return (
     <form className="form" onSubmit={(event) => event.preventDefault()}>
       {children}
@@ -39,9 +39,9 @@ export const DocumentForm = memo(function DocumentForm({
   const all = page ? [...nameParts, ...parts, ...noteParts] : [...parts, ...headParts];
   return (
     <DocumentScope path={path} issues={issues} doubts={doubts}>
-      <FieldForm>
+      <FormFrame>
         <FormParts path={path} base={within} parts={all} />
-      </FieldForm>
+      </FormFrame>
     </DocumentScope>
   );
 });
@@ -55,9 +55,9 @@ export const PlanPartForm = memo(function PlanPartForm({
 }: FormProps & { readonly parts: readonly FormPart[] }) {
   return (
     <DocumentScope path={path} issues={issues} doubts={doubts}>
-      <FieldForm>
+      <FormFrame>
         <FormParts path={path} parts={parts} />
-      </FieldForm>
+      </FormFrame>
     </DocumentScope>
   );
 });
