@@ -81,6 +81,7 @@ story("Everything is deleted by hand: undo brings it back, and after that the ex
     await expect(bench.cards()).toHaveCount(0);
     const place = await bench.goToImport();
     await place.file("bench.json", text);
+    await expect(place.report).toContainText("Taken in");
     await place.goToBench();
     expect(await bench.exportEverything()).toBe(text);
     await expect.poll(() => words(bench.card(WORKED_EXAMPLE))).toBe(decided);
