@@ -67,6 +67,9 @@ describe("padWords()", () => {
     const twice = padWords(standing({ told: both, window: drifting }));
     expect(twice).toMatchObject({ answer: "No: see the plan", note: { lead: "One check says stop." }, act: "plan" });
     expect(padWords(standing({ told: asCut({}, {}, 3.3), window: drifting })).answer).toBe("Yes, at the edge");
+    // found at 4.4, said as 4: at 4.2 it is good still, and nobody is told "to 4"
+    expect(padWords(standing({ told: asCut({}, {}, 4.2), window: window(4.4) })).answer).toBe("Yes, at the edge");
+    expect(plain(padWords(standing({ told: asCut({}, {}, 3.9), window: window(4.4) })).answer)).toBe("Yes, to 4 m/s");
   });
 
   test("waits for a new wind when the reading is old", () => {

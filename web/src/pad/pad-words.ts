@@ -73,7 +73,8 @@ export function settingNow({ data }: Pick<Told, "data">): SettingData | null {
 
 function goodWords(told: Told, edge: WindowEnd | null, units: UnitSystem): string {
   if (edge === null || edge.wind === null) return "Yes";
-  if (isOver(told, edge)) return "Yes, at the edge";
+  // what is said is rounded down: past it nobody is told "to" a calmer wind than it blows
+  if (edge.wind > 0 && told.facts.wind.speed > windBoundSaid(edge.wind, units)) return "Yes, at the edge";
   return edge.beyond ? `Yes, past ${windBound(edge.wind, units)}` : `Yes, to ${windBound(edge.wind, units)}`;
 }
 

@@ -1,4 +1,4 @@
-import { type UnitSystem, windBound } from "@delaywright/documents";
+import { type UnitSystem, windBound, windBoundSaid } from "@delaywright/documents";
 import type { ReactNode } from "react";
 import { amount, shownUnit } from "./figures.js";
 import { hatchFill } from "./hatches.js";
@@ -28,14 +28,16 @@ const HALF = 11;
 export function WindGauge({ now, doubt, edge, max, units, stale }: WindGaugeProps): ReactNode {
   const words = (speed: number): string => amount(speed, "wind", units);
   const { perSi } = shownUnit("wind", units);
-  const good = isFigure(edge) && edge > 0 ? edge : 0;
+  const found = isFigure(edge) && edge > 0 ? edge : 0;
+  // it stands where it is said to stand
+  const good = windBoundSaid(found, units);
   const end = Math.max(isFigure(max) && max > 0 ? max : 8, isFigure(now) ? now * 1.1 : 0);
   const withoutUnit = (said: string): string => said.replace(/\s\S+$/u, "");
   return (
     <Picture
       name="wind-gauge"
       title="Wind against the edge"
-      description={`Wind ${words(now)}${stale ? `, read ${stale}` : ""}. ${good > 0 ? `Good up to ${windBound(good, units)}.` : "No wind is good."}`}
+      description={`Wind ${words(now)}${stale ? `, read ${stale}` : ""}. ${found > 0 ? `Good up to ${windBound(found, units)}.` : "No wind is good."}`}
       saves={false}
       firstWidth={362}
       draw={({ width, grow }) => {
@@ -43,7 +45,7 @@ export function WindGauge({ now, doubt, edge, max, units, stale }: WindGaugeProp
         const [at, stop] = [x(within(now, 0, end)), x(Math.min(good, end))];
         const [from, to] = [x(within(now - doubt, 0, end)), x(within(now + doubt, 0, end))];
         const size = 13 * grow;
-        const edgeWords = `edge ${withoutUnit(windBound(good, units))}`;
+        const edgeWords = `edge ${withoutUnit(windBound(found, units))}`;
         const edgeWide = textWidth(edgeWords, size, true);
         const edgeStart = stop + 7 + edgeWide <= width ? stop + 7 : stop - 7 - edgeWide;
         const nowWords = stale ?? "now";
