@@ -15,20 +15,19 @@ const degrees = 180 / Math.PI;
  * windBound(2.75, "imperial"); // "6 mph"
  */
 export function windBound(wind: number, units: UnitSystem = "metric"): string {
-  const { told, unit } = boundParts(wind, units);
-  return glued(String(Number(told.toFixed(1))), unit);
+  return boundOf(wind, units).words;
 }
 
 /** The same as a wind [m/s]: by how much it blows more is told from what was said. */
 export function windBoundSaid(wind: number, units: UnitSystem = "metric"): number {
-  const { told, exact } = boundParts(wind, units);
-  return exact > 0 ? (wind * told) / exact : wind;
+  return boundOf(wind, units).said;
 }
 
-function boundParts(wind: number, units: UnitSystem): { readonly told: number; readonly exact: number; unit: string } {
+function boundOf(wind: number, units: UnitSystem): { readonly words: string; readonly said: number } {
   const { figure, unit } = amountParts(wind, "wind", units, 6);
   const step = units === "metric" ? 0.5 : 1;
-  return { told: Math.floor(Number(figure) / step + 1e-6) * step, exact: Number(figure), unit };
+  const down = Math.floor(Number(figure) / step + 1e-6) * step;
+  return { words: glued(String(Number(down.toFixed(1))), unit), said: down === 0 ? 0 : wind * (down / Number(figure)) };
 }
 
 /** Which row of a window is today's lean of the guide. */

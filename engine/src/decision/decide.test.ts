@@ -105,6 +105,23 @@ test("decide() leaves out stages that come too late or fall back, and tells none
   expect(seen).toEqual([16]);
 });
 
+test("decide() gives the next draws out and waits for what onPart promises; where that rejects, it does too", async () => {
+  const flown: number[] = [];
+  const run: EnsembleRunner = (spec, from, to) => {
+    if (spec.opening.samples > 0) flown.push(to);
+    return runHere(spec, from, to);
+  };
+  let givenOut: number[] = [];
+  const rest = async (): Promise<void> => {
+    for (let i = 0; i < 20; i++) await Promise.resolve();
+    givenOut = [...flown];
+  };
+  expect(await told({ run, stages: [32], onPart: rest })).toBe(await told({}));
+  expect(givenOut).toEqual([32, draws]);
+  const left = new Error("nobody waits any more");
+  await expect(decide(plan, { draws, run, stages: [32], onPart: () => Promise.reject(left) })).rejects.toBe(left);
+});
+
 test("decide() rejects with what the runner rejects with, at any stage", async () => {
   let runs = 0;
   // the first draws, the four corners of the weather at home, the draws up to the next stage, and the rest

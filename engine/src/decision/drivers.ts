@@ -1,3 +1,4 @@
+import { alike } from "../math/alike.js";
 import { drawNormals, drawSize, flightInputsDrawn } from "../spread/draws.js";
 import { APOGEE_TIME, COAST, type EnsembleChunk, FLEW, flightSize } from "../spread/ensemble.js";
 import { judgedSize } from "../spread/outcomes.js";
@@ -95,7 +96,7 @@ interface Moving {
   readonly driver: DriverName;
 }
 
-let prepared: { readonly key: string; readonly sharesOf: ReturnType<typeof prepareShares> } | null = null;
+let prepared: { readonly of: unknown; readonly sharesOf: ReturnType<typeof prepareShares> } | null = null;
 
 /** The fit for these draws: the last one again where nothing but the flights has changed, as after most changes of a plan. */
 function preparedFor(
@@ -105,8 +106,8 @@ function preparedFor(
   fitted: number,
   kept: readonly number[],
 ): ReturnType<typeof prepareShares> {
-  const key = JSON.stringify([seed, moving, kept]);
-  if (prepared?.key === key) return prepared.sharesOf;
+  const of = { seed, moving, kept };
+  if (prepared !== null && alike(prepared.of, of)) return prepared.sharesOf;
   const normals = new Float64Array(fitted * moving.length);
   const row = new Float64Array(drawSize);
   for (let d = 0; d < fitted; d++) {
@@ -116,7 +117,7 @@ function preparedFor(
     });
   }
   const groups = moving.map(({ driver }) => names.indexOf(driver));
-  prepared = { key, sharesOf: prepareShares(normals, moving.length, groups, names.length, kept) };
+  prepared = { of, sharesOf: prepareShares(normals, moving.length, groups, names.length, kept) };
   return prepared.sharesOf;
 }
 

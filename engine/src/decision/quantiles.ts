@@ -52,11 +52,11 @@ function ranked(values: Float64Array, ranks: readonly number[]): (rank: number) 
     return low;
   };
   const filled = new Uint32Array(firstRank.length - 1);
-  for (const rank of ranks) {
-    const shelf = shelfWith(rank);
-    if (!sorted.has(shelf)) sorted.set(shelf, new Float64Array(firstRank[shelf + 1]! - firstRank[shelf]!));
+  const wanted = new Uint8Array(firstRank.length - 1);
+  for (const shelf of ranks.map(shelfWith)) {
+    if (wanted[shelf] === 0) sorted.set(shelf, new Float64Array(firstRank[shelf + 1]! - firstRank[shelf]!));
+    wanted[shelf] = 1;
   }
-  const wanted = Uint8Array.from(filled, (_, shelf) => (sorted.has(shelf) ? 1 : 0));
   for (let i = 0; i < values.length; i++) {
     const shelf = shelfOf[i]!;
     if (wanted[shelf] === 0) continue;

@@ -59,11 +59,9 @@ export function openingsOf(
   samples: number,
 ): Pick<Setting, "openingSpeed" | "openingHeight" | "secondsFromApogee"> {
   const draws = chunk.to - chunk.from;
-  const [speeds, heights, timings] = Array.from({ length: sampleSize }, () => new Float64Array(draws * samples)) as [
-    Float64Array,
-    Float64Array,
-    Float64Array,
-  ];
+  const speeds = new Float64Array(draws * samples);
+  const heights = new Float64Array(draws * samples);
+  const timings = new Float64Array(draws * samples);
   let count = 0;
   for (let i = 0; i < draws; i++) {
     let at = (i * settingCount + setting) * samples * sampleSize;

@@ -57,7 +57,8 @@ export interface Held {
 
 /**
  * From the desk to a flyer: an ensemble once, then runs of its draws; a new ensemble drops what waits of older ones, and so does
- * word that nobody waits for the runs any more. Or a short ensemble to fly whole. Or a motor to judge whole, by a number that rises; nobody waits for it any more once it, or a later one, is left.
+ * `stop`, once nobody waits for the runs any more. Or a short ensemble to fly whole. Or a motor to judge whole, by a number that
+ * rises; nobody waits for it any more once it, or a later one, is left.
  */
 export type ToFlyer =
   | { readonly kind: "ensemble"; readonly ensemble: number; readonly spec: EnsembleSpec }

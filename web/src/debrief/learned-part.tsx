@@ -33,7 +33,8 @@ export interface LearnedPartProps {
 export function LearnedPart({ plan, told, units, settled, kept }: LearnedPartProps) {
   const { learned, next } = told.data;
   const [asks, ask] = useState(false);
-  const reckoned = useEntryPart(plan, (entry) => (entry?.raw == null ? "no" : reckonsWith(entry.raw, told.learned)));
+  const before = useEntryPart(plan, (entry) => entry?.raw);
+  const reckoned = before == null ? "no" : reckonsWith(before, told.learned);
   const delay = delayLearnedSentence(learned);
   const untaught = untaughtSentences(learned);
   return (

@@ -18,7 +18,10 @@ export interface FormProps {
   readonly page?: boolean | undefined;
 }
 
-/** Nothing is sent: every field is kept as it is typed. A form of its own, since browsers look through the whole form of a field with every key. */
+/**
+ * The frame of a form. Nothing is sent: every field is kept as it is typed. It is a form to the browser too, which looks through
+ * the whole form of a field with every key: what stands in none is one form as large as the page.
+ */
 function FormFrame({ children }: { readonly children: ReactNode }) {
   return (
     <form className="form" onSubmit={(event) => event.preventDefault()}>

@@ -1,4 +1,4 @@
-import { type Doubt, documentDoubts, type Issue, type Kind, type Raw, readValue } from "@delaywright/documents";
+import { type Doubt, documentDoubts, type Issue, isKind, type Raw, readValue } from "@delaywright/documents";
 import { createContext, type ReactNode, useContext, useDeferredValue, useMemo } from "react";
 import { useEntryPart } from "../store/index.js";
 import { useSame } from "./use-same.js";
@@ -23,8 +23,9 @@ export interface DocumentScopeProps {
 /** By document as it stands: several forms of one plan ask for the same. */
 const known = new WeakMap<object, FieldNotes>();
 
-function ownNotes(kind: Kind | null, raw: Raw | null | undefined, path: string): FieldNotes {
-  if (kind === null || raw === null || raw === undefined) return nothing;
+function ownNotes(raw: Raw | null | undefined, path: string): FieldNotes {
+  const kind = raw?.["kind"];
+  if (raw == null || !isKind(kind)) return nothing;
   const before = known.get(raw);
   if (before !== undefined) return before;
   const read = readValue(raw, { file: path });
@@ -49,10 +50,9 @@ function joined<Note extends { readonly file: string; readonly path: string; rea
 
 /** Lets the fields inside it say what is wrong or unlikely about them together. */
 export function DocumentScope({ path, issues, doubts, children }: DocumentScopeProps) {
-  const kind = useEntryPart(path, (entry) => entry?.kind ?? null);
   // what fields say about each other may come a moment after the key that was pressed
   const raw = useDeferredValue(useEntryPart(path, (entry) => entry?.raw));
-  const own = useMemo(() => ownNotes(kind, raw, path), [kind, raw, path]);
+  const own = useMemo(() => ownNotes(raw, path), [raw, path]);
   const outer = useContext(Notes);
   const here = useSame({ issues: joined(own.issues, issues, path), doubts: joined(own.doubts, doubts, path) });
   const notes = useMemo(() => new Map([...outer, [path, here]]), [here, path, outer]);

@@ -1,4 +1,12 @@
-import { amountIn, amountParts, delayNumber, type Measure, percentCell, type UnitSystem } from "@delaywright/documents";
+import {
+  amountIn,
+  amountParts,
+  delayNumber,
+  type Measure,
+  percentCell,
+  type UnitSystem,
+  windBound,
+} from "@delaywright/documents";
 
 /** Narrow no-break space, between a figure and its unit. */
 export const SPACE = "\u202f";
@@ -43,6 +51,11 @@ export function secondsWords(seconds: number, decimals?: number): string {
 /** A figure in the flyer's units, with a narrow no-break space before the unit. */
 export function amount(value: number, measure: Measure, units: UnitSystem, decimals?: number): string {
   return amountIn(value, measure, units, decimals).replaceAll("\u00a0", SPACE);
+}
+
+/** A wind up to which it is good, as it is said, likewise. */
+export function upToWind(wind: number, units: UnitSystem): string {
+  return windBound(wind, units).replaceAll("\u00a0", SPACE);
 }
 
 /** The unit that a measure is shown in, and how much of it one SI unit is. */

@@ -1,8 +1,8 @@
-import { endWords, type UnitSystem, windBound } from "@delaywright/documents";
+import { endWords, type UnitSystem } from "@delaywright/documents";
 import type { Limits } from "@delaywright/engine";
 import type { ReactNode } from "react";
 import type { WindowData } from "../compute/told.js";
-import { amount, hundredths, shownUnit } from "./figures.js";
+import { amount, hundredths, shownUnit, upToWind } from "./figures.js";
 import { Picture, type PictureTable } from "./picture.js";
 import { textWidth } from "./place-labels.js";
 import { isFigure, linePath, type Point, within } from "./scale.js";
@@ -57,7 +57,7 @@ export function WeatherWindow(props: WeatherWindowProps): ReactNode {
   const [end] = ends;
   const edgeWords = (long: boolean): string => {
     if (!isFigure(end?.wind)) return "no wind is good";
-    const upTo = `good up to ${windBound(end.wind, units)}`;
+    const upTo = `good up to ${upToWind(end.wind, units)}`;
     if (!long) return upTo;
     const why = endWords(end, limits, units);
     return why === "" ? `${upTo} and more` : `${upTo}, then ${why}`;
@@ -223,7 +223,7 @@ function inWords({ window, limits, today, units }: WeatherWindowProps): string {
   const why = end === undefined ? "" : endWords(end, limits, units);
   const past = why === "" ? "" : ` Past it ${why}.`;
   const bound = isFigure(end?.wind)
-    ? `With the least tilt it is good up to ${windBound(end.wind, units)}.${past}`
+    ? `With the least tilt it is good up to ${upToWind(end.wind, units)}.${past}`
     : "With the least tilt no wind is good.";
   const now = today ? ` Today ${amount(today.wind, "wind", units)}.` : "";
   return `Odds of a clean opening at ${window.delay.toFixed(1)} s over wind speed and tilt of the guide. ${bound}${now}`;

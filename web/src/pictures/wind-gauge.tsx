@@ -1,6 +1,6 @@
-import { type UnitSystem, windBound, windBoundSaid } from "@delaywright/documents";
+import { type UnitSystem, windBoundSaid } from "@delaywright/documents";
 import type { ReactNode } from "react";
-import { amount, shownUnit } from "./figures.js";
+import { amount, shownUnit, upToWind } from "./figures.js";
 import { hatchFill } from "./hatches.js";
 import { Picture } from "./picture.js";
 import { textWidth } from "./place-labels.js";
@@ -37,7 +37,7 @@ export function WindGauge({ now, doubt, edge, max, units, stale }: WindGaugeProp
     <Picture
       name="wind-gauge"
       title="Wind against the edge"
-      description={`Wind ${words(now)}${stale ? `, read ${stale}` : ""}. ${found > 0 ? `Good up to ${windBound(found, units)}.` : "No wind is good."}`}
+      description={`Wind ${words(now)}${stale ? `, read ${stale}` : ""}. ${found > 0 ? `Good up to ${upToWind(found, units)}.` : "No wind is good."}`}
       saves={false}
       firstWidth={362}
       draw={({ width, grow }) => {
@@ -45,7 +45,7 @@ export function WindGauge({ now, doubt, edge, max, units, stale }: WindGaugeProp
         const [at, stop] = [x(within(now, 0, end)), x(Math.min(good, end))];
         const [from, to] = [x(within(now - doubt, 0, end)), x(within(now + doubt, 0, end))];
         const size = 13 * grow;
-        const edgeWords = `edge ${withoutUnit(windBound(found, units))}`;
+        const edgeWords = `edge ${withoutUnit(upToWind(found, units))}`;
         const edgeWide = textWidth(edgeWords, size, true);
         const edgeStart = stop + 7 + edgeWide <= width ? stop + 7 : stop - 7 - edgeWide;
         const nowWords = stale ?? "now";

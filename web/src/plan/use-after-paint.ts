@@ -2,23 +2,15 @@ import { startTransition, useEffect, useState } from "react";
 
 /** Calls back once the next frame is drawn; at once where no frames are drawn, as in a tab behind others. Returns what ends it. */
 function afterPaint(then: () => void): () => void {
-  let left = false;
-  const tell = (): void => {
-    if (!left) then();
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  const next = (): void => {
+    timer = setTimeout(then);
   };
-  const inFrame = (): void => {
-    const { port1, port2 } = new MessageChannel();
-    port1.onmessage = tell;
-    port2.postMessage(null);
-  };
-  if (document.visibilityState === "hidden") {
-    const timer = setTimeout(tell);
-    return () => clearTimeout(timer);
-  }
-  const frame = requestAnimationFrame(inFrame);
+  if (document.visibilityState === "hidden") next();
+  const frame = timer === undefined ? requestAnimationFrame(next) : 0;
   return () => {
-    left = true;
     cancelAnimationFrame(frame);
+    clearTimeout(timer);
   };
 }
 

@@ -38,10 +38,10 @@ function flyerHere(): FlyerPort {
 }
 
 /** A desk in this thread, and all that it said. */
-function deskHere(flyers: readonly FlyerPort[] = [], draws = 3000) {
+function deskHere(flyers: readonly FlyerPort[] = [], draws = 3000, pause: () => Promise<void> = tick) {
   const said: FromDesk[] = [];
   const waiting = new Set<() => void>();
-  const options = { tick, now: () => performance.now(), pause: tick };
+  const options = { tick, now: () => performance.now(), pause };
   const desk = new Desk({
     ...options,
     draws,
@@ -156,6 +156,18 @@ describe("Desk", () => {
     const firstOfNewer = said.findIndex(({ kind, ...rest }) => kind !== "ready" && "job" in rest && rest.job === 2);
     expect(said.slice(firstOfNewer).some((message) => message.kind === "told" && message.job === 1)).toBe(false);
     expect(toldOf(said, 2).at(-1)?.draws).toBe(draws);
+  });
+
+  test("Desk leaves a dropped job also while the page draws its first odds, however long that takes", async () => {
+    const { desk, said, until } = deskHere([flyerHere()], draws, () => new Promise(() => undefined));
+    desk.take({ kind: "documents", put: documents, remove: [] });
+    desk.take({ kind: "ask", job: 1, ask: "plan", plan });
+    await until(isTold(1, 256));
+    desk.take({ kind: "drop", job: 1 });
+    desk.take({ kind: "ask", job: 2, ask: "plan", plan });
+    await until(isTold(2, 256));
+    expect(toldOf(said, 1)).toHaveLength(1);
+    expect(said.some(({ kind }) => kind === "failed")).toBe(false);
   });
 
   test("Desk lays a card aside for a plan and comes back to it, with the same figures", async () => {

@@ -22,7 +22,7 @@ import { picturesOf } from "./pictures-data.js";
 import type { Share } from "./share.js";
 import { shelfOf } from "./shelf.js";
 import { steadinessOf } from "./steadiness.js";
-import type { Task } from "./task.js";
+import { Dropped, type Task } from "./task.js";
 import { warmInputs } from "./warm-up.js";
 import type { Work } from "./work.js";
 
@@ -60,6 +60,8 @@ interface Decided {
 
 interface RunnerOptions {
   readonly onDone?: (done: number) => void;
+  /** What the desk waits for before it flies itself. */
+  readonly after?: () => Promise<void> | undefined;
   /** Nobody waits for it. */
   readonly aside?: boolean;
 }
@@ -87,8 +89,6 @@ export class Desk {
   private readonly judgedBefore = new JudgedBefore();
   private lastBeat = 0;
   private last: Decided | null = null;
-  /** Resolves once the page has had the time to draw what it was told first. */
-  private drawing: Promise<void> = Promise.resolve();
 
   constructor(options: DeskOptions) {
     this.options = options;
@@ -140,7 +140,7 @@ export class Desk {
   private async answerPlan(task: Task, job: number, plan: string): Promise<void> {
     const ready = await this.ready(task, job, plan);
     if (ready === null) return this.done(job);
-    const decision = await this.decided(task, job, plan, ready, (part) => this.tellFirst(job, ready, part));
+    const decision = await this.decided(task, job, plan, ready, (part) => this.tell(job, ready, part, this.draws));
     this.tell(job, ready, decision, decision.draws);
     const run = async (later: Task): Promise<void> => {
       const { inputs, facts } = ready;
@@ -158,7 +158,7 @@ export class Desk {
   private async answerBrief(task: Task, job: number, plan: string): Promise<void> {
     const ready = await this.ready(task, job, plan);
     if (ready !== null) {
-      const decision = await this.decided(task, job, plan, ready, (part) => this.tellFirst(job, ready, part));
+      const decision = await this.decided(task, job, plan, ready, (part) => this.tell(job, ready, part, this.draws));
       this.tell(job, ready, decision, decision.draws);
     }
     this.done(job);
@@ -245,7 +245,7 @@ export class Desk {
     job: number,
     plan: string,
     { revision, inputs, otherRockets }: Ready,
-    onPart?: (decision: Decision) => Promise<void>,
+    tellFirst?: (decision: Decision) => void,
   ): Promise<Decision> {
     if (this.last?.plan === plan && this.last.revision === revision) return this.last.decision;
     // searches over weather or ballast fly ensembles of their own, which never count back
@@ -254,26 +254,32 @@ export class Desk {
       most = Math.max(most, done);
       this.beat(job, most, this.draws);
     };
-    const run = this.runner(task, { onDone });
+    let drawing: Promise<void> | undefined;
+    const onPart = (decision: Decision): Promise<void> => {
+      tellFirst?.(decision);
+      drawing = this.drawn(task);
+      return drawing;
+    };
+    const run = this.runner(task, { onDone, after: () => drawing });
     const decision = await decide(inputs, {
       draws: this.draws,
       seed: SEED,
       otherRockets,
       run,
-      ...(onPart === undefined ? {} : { stages: STAGES, onPart }),
+      ...(tellFirst === undefined ? {} : { stages: STAGES, onPart }),
     });
     this.last = { plan, revision, decision };
     return decision;
   }
 
-  private runner(task: Task, { onDone, aside = false }: RunnerOptions = {}): EnsembleRunner {
+  private runner(task: Task, { onDone, after, aside = false }: RunnerOptions): EnsembleRunner {
     return (spec, from, to, onProgress) =>
       this.options.share.fly(task, spec, from, to, {
         onProgress: (done) => {
           onProgress?.(done - from);
           onDone?.(done);
         },
-        after: this.drawing,
+        after: after?.(),
         aside,
       });
   }
@@ -285,11 +291,15 @@ export class Desk {
     task.check();
   }
 
-  /** First odds: resolves once the page has had the time to draw them. */
-  private tellFirst(job: number, ready: Ready, part: Decision): Promise<void> {
-    this.tell(job, ready, part, this.draws);
-    this.drawing = this.options.pause(DRAWING);
-    return this.drawing;
+  /** Resolves once the page has had the time to draw first odds; rejects as soon as nobody waits for more of them. */
+  private drawn(task: Task): Promise<void> {
+    return new Promise((resolve, reject) => {
+      const off = task.onDrop(() => reject(new Dropped()));
+      void this.options.pause(DRAWING).then(() => {
+        off();
+        resolve();
+      });
+    });
   }
 
   private tell(job: number, { inputs, context, doubts, facts }: Ready, decision: Decision, of: number): void {

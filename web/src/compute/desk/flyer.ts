@@ -68,8 +68,11 @@ export function flyer(post: Post<FromFlyer>, tick: () => Promise<void>): (messag
       left = message.number;
       return;
     }
-    if (message.kind === "ensemble" || message.kind === "stop") waiting = [];
-    if (message.kind === "stop") return;
+    if (message.kind === "stop") {
+      waiting = waiting.filter(({ kind }) => kind !== "run" && kind !== "whole");
+      return;
+    }
+    if (message.kind === "ensemble") waiting = [];
     waiting.push(message);
     if (!busy) void work();
   };

@@ -24,7 +24,7 @@ export interface FlyOptions {
   /** Told the draws flown so far, the first one's number included. */
   readonly onProgress?: (done: number) => void;
   /** What the desk itself waits for before it flies any; the flyers do not. */
-  readonly after?: Promise<void>;
+  readonly after?: Promise<void> | undefined;
   /** Nobody waits for it: whatever is asked meanwhile is seen sooner. */
   readonly aside?: boolean;
 }

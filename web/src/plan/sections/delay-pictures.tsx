@@ -1,11 +1,18 @@
-import { climbSentence, coastSentence, type DecisionData, delayWords, stabilitySentence } from "@delaywright/documents";
-import { memo } from "react";
-import { useWindow } from "../../compute/index.js";
-import { Section, useNarrow, useSame } from "../../parts/index.js";
+import {
+  climbSentence,
+  coastSentence,
+  type DecisionData,
+  delayWords,
+  type Raw,
+  stabilitySentence,
+} from "@delaywright/documents";
+import { memo, useMemo } from "react";
+import { type Told, useWindow } from "../../compute/index.js";
+import { Section, useNarrow } from "../../parts/index.js";
 import { Drivers } from "../../pictures/drivers.js";
 import { heightProps } from "../../pictures/from-answer.js";
 import { HeightOverTime } from "../../pictures/height-over-time.js";
-import { WeatherWindow } from "../../pictures/weather-window.js";
+import { WeatherWindow, type WeatherWindowProps } from "../../pictures/weather-window.js";
 import { windDoubt } from "../../standing/wind-doubt.js";
 import { pictureState, type SectionProps } from "./section-props.js";
 
@@ -64,22 +71,22 @@ export function WeatherAndDrivers(props: SectionProps) {
 }
 
 /** Drawn again only with what it shows. */
-const Table = memo(WeatherWindow);
+const WindowPicture = memo(WeatherWindow);
+
+function todayOf(told: Told | null, plan: Raw | null): WeatherWindowProps["today"] {
+  if (told === null) return null;
+  const { speed } = told.facts.wind;
+  return { wind: speed, doubt: windDoubt(plan, speed), tilt: told.data.given.guide.tilt };
+}
 
 function Window(props: SectionProps) {
   const { answer, documents, units } = props;
   const { told, settling } = answer;
   const narrow = useNarrow();
   const { window, state, failure } = useWindow(documents.plan.path, !settling && told !== null);
-  const today = useSame(
-    told && {
-      wind: told.facts.wind.speed,
-      doubt: windDoubt(documents.plan.raw, told.facts.wind.speed),
-      tilt: told.data.given.guide.tilt,
-    },
-  );
-  const limits = useSame(told?.facts.limits);
-  if (told === null || limits === undefined) return null;
+  const { raw } = documents.plan;
+  const today = useMemo(() => todayOf(told, raw), [told, raw]);
+  if (told === null) return null;
   const { wind, zones } = told.facts;
   const at = window === null ? "" : `, ${delayWords(window.delay)}`;
   return (
@@ -87,7 +94,13 @@ function Window(props: SectionProps) {
       {window === null ? (
         <p className="quiet sheet-picture-room">{failure ?? (state === "waiting" ? "Flying other winds." : "")}</p>
       ) : (
-        <Table window={window} limits={limits} today={today} windHeight={wind.height} units={units} />
+        <WindowPicture
+          window={window}
+          limits={told.facts.limits}
+          today={today}
+          windHeight={wind.height}
+          units={units}
+        />
       )}
       {zones === null && window !== null && (
         <p className="quiet">No field is chosen: every lean is shown as if it were allowed.</p>

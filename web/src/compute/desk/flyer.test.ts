@@ -1,0 +1,44 @@
+import { decide, type EnsembleSpec, prepareEnsemble } from "@delaywright/engine";
+import { expect, test } from "vitest";
+import type { FromFlyer } from "../protocol.js";
+import { flyer } from "./flyer.js";
+import { warmInputs } from "./warm-up.js";
+
+const tick = (): Promise<void> => new Promise((resolve) => setImmediate(resolve));
+const ticks = async (count: number): Promise<void> => {
+  for (let i = 0; i < count; i += 1) await tick();
+};
+
+async function someEnsemble(): Promise<EnsembleSpec> {
+  const specs: EnsembleSpec[] = [];
+  await decide(warmInputs, {
+    draws: 16,
+    run: async (spec, from, to) => {
+      specs.push(spec);
+      return prepareEnsemble(spec)(from, to);
+    },
+  });
+  const [spec] = specs;
+  if (spec === undefined) throw new Error("nothing was flown");
+  return spec;
+}
+
+test("flyer() drops the runs and short ensembles that wait once told to stop, and still knows its ensemble", async () => {
+  const spec = await someEnsemble();
+  const flown: string[] = [];
+  const take = flyer((message: FromFlyer) => {
+    if ("chunk" in message) flown.push(`${"whole" in message ? "whole" : "run"} ${message.chunk.from}`);
+  }, tick);
+  const run = (from: number): void => take({ kind: "run", ensemble: 1, from, to: from + 4 });
+  const whole = (from: number): void => take({ kind: "whole", whole: from, spec, from, to: from + 4 });
+  take({ kind: "ensemble", ensemble: 1, spec });
+  run(0);
+  whole(4);
+  take({ kind: "stop" });
+  await ticks(8);
+  expect(flown).toEqual([]);
+  run(8);
+  whole(12);
+  await ticks(8);
+  expect(flown).toEqual(["run 8", "whole 12"]);
+});
