@@ -4,6 +4,8 @@ const GRAVITY = 9.80665;
 export interface Fall {
   readonly step: number;
   readonly heights: Float64Array;
+  /** What is felt on the path, the mean of each step that ends there: drag over mass [m/s²]. */
+  readonly felt: Float64Array;
   /** Time of the top within it [s]; NaN where it falls from the start or never. */
   readonly top: number;
 }
@@ -12,10 +14,10 @@ export interface Fall {
  * A point that falls while a canopy fills.
  *
  * @param p opening [s], filling time [s], sideways speed at the start [m/s], steady descent under the canopy [m/s],
- * height [m] and climb [m/s] at the start, drag before it over mass and speed squared [1/m]
+ * height [m] and climb [m/s] at the start, drag before it over mass and speed squared [1/m], power of the filling time by which it grows (2 where left out)
  */
 export function fallUnder(p: readonly number[], from: number, to: number): Fall {
-  const [opens, fill, sideways, descent, start, climb, body] = p as readonly [
+  const [opens, fill, sideways, descent, start, climb, body, growth = 2] = p as readonly [
     number,
     number,
     number,
@@ -23,10 +25,12 @@ export function fallUnder(p: readonly number[], from: number, to: number): Fall 
     number,
     number,
     number,
+    number?,
   ];
   const step = Math.max(0.02, (to - from) / 250);
   const count = Math.ceil((to - from) / step) + 2;
   const heights = new Float64Array(count);
+  const felt = new Float64Array(count);
   const least = Math.max(0, body);
   const full = GRAVITY / Math.max(1, descent) ** 2;
   let [h, v, u] = [start, climb, sideways];
@@ -34,9 +38,10 @@ export function fallUnder(p: readonly number[], from: number, to: number): Fall 
   heights[0] = h;
   for (let i = 1; i < count; i++) {
     const t = from + (i - 0.5) * step;
-    const grown = Math.min(1, Math.max(0, (t - opens) / Math.max(0.05, fill))) ** 2;
+    const grown = Math.min(1, Math.max(0, (t - opens) / Math.max(0.05, fill))) ** growth;
     const half = v - 0.5 * GRAVITY * step;
-    const drag = (least + (full - least) * grown) * Math.sqrt(half * half + u * u);
+    const speed = Math.sqrt(half * half + u * u);
+    const drag = (least + (full - least) * grown) * speed;
     // half a step of gravity, drag as it acts alone, the other half: a stiff canopy stays bounded
     const next = half / (1 + drag * step) - 0.5 * GRAVITY * step;
     if (v > 0 && next <= 0) top = from + (i - 1 + v / (v - next)) * step;
@@ -44,6 +49,14 @@ export function fallUnder(p: readonly number[], from: number, to: number): Fall 
     v = next;
     u /= 1 + drag * step;
     heights[i] = h;
+    felt[i] = (drag * speed) / (1 + drag * step);
   }
-  return { step, heights, top };
+  felt[0] = felt[1]!;
+  return { step, heights, felt, top };
+}
+
+/** A value between two of a row of them; the first or last outside. */
+export function between(values: Float64Array, place: number): number {
+  const i = Math.max(0, Math.min(Math.floor(place), values.length - 2));
+  return values[i]! + (values[i + 1]! - values[i]!) * Math.max(0, Math.min(1, place - i));
 }

@@ -1,11 +1,8 @@
-import { timeToFill } from "../../packing/canopy.js";
 import { dampedFit } from "../fit/damped-fit.js";
 import { interpolated } from "../interpolated.js";
-import { type Fall, fallUnder } from "./canopy-fall.js";
+import { between, type Fall, fallUnder } from "./canopy-fall.js";
 import { departureAgrees, type Look, rowsBetween } from "./look.js";
 import { noiseOfRows } from "./noise-of-rows.js";
-
-const GRAVITY = 9.80665;
 
 /** An opening as heights alone tell it, all on the barometer's own late clock. */
 export interface CanopyFit {
@@ -37,8 +34,6 @@ export interface CanopyGuess {
   /** Stretch of the fit [s]. */
   readonly from: number;
   readonly to: number;
-  /** Steady descent before the opening [m/s]; Infinity: falling freely. */
-  readonly before: number;
   /** Steady descent under it [m/s]. */
   readonly after: number;
   /** How long the flight's departure from its path hangs together, counted with gusts and the rows' own times [s]; left out: neither is. */
@@ -49,6 +44,8 @@ export interface CanopyGuess {
 const usualFill = { way: 60, usualError: 0.6, knownError: 0.35 } as const;
 /** Airspeed at which a canopy fills that opens near the top [m/s]. */
 const SPEED_AT_TOP = 9;
+/** Drag before it over mass and speed squared, and one sigma [1/m]: falling nearly freely. */
+const FREE_FALL = 0.001;
 
 /**
  * Fits when a canopy stretched its lines: a falling point whose drag grows with the square of the filling time from what
@@ -61,33 +58,25 @@ export function canopyFit(look: Look, guess: CanopyGuess): CanopyFit | null {
   const rows = rowsBetween(look, guess.from, guess.to, 160);
   if (rows.length < 10) return null;
   const { time, height } = record;
-  const free = !Number.isFinite(guess.before);
-  // a later opening hangs on the way it takes to fill, which the noise must not outweigh
   const { departsOver } = guess;
   const departs =
     departsOver === undefined ? undefined : departureAgrees(interpolated(time, height, guess.from), departsOver);
-  const noise = free && departs === undefined ? null : noiseOfRows(look, rows, departs);
+  const noise = departs === undefined ? null : noiseOfRows(look, rows, departs);
   const pathOf = (p: readonly number[]): Fall => fallUnder(p, guess.from, guess.to);
   const residualsAt = (p: readonly number[]): Float64Array => {
     const { heights, step } = pathOf(p);
-    const off = Float64Array.from(rows, (row) => {
-      const place = (time[row]! - guess.from) / step;
-      const i = Math.min(Math.floor(place), heights.length - 2);
-      return height[row]! - heights[i]! - (heights[i + 1]! - heights[i]!) * (place - i);
-    });
+    const off = Float64Array.from(rows, (row) => height[row]! - between(heights, (time[row]! - guess.from) / step));
     return noise === null ? off : noise(off);
   };
-  const body = free ? 0.001 : GRAVITY / guess.before ** 2;
   const h0 = interpolated(time, height, guess.from);
   const v0 = (interpolated(time, height, guess.from + 0.5) - h0) / 0.5;
-  const { fillDistances = {} } = look.hints;
-  const known = free ? fillDistances.first : fillDistances.main;
+  const known = look.hints.fillDistances?.first;
   const way = known ?? usualFill.way / guess.after;
-  const length = free ? way / SPEED_AT_TOP : timeToFill(way, guess.before, GRAVITY);
+  const length = way / SPEED_AT_TOP;
   const fill: [number, number] = [length, length * (known === undefined ? usualFill.usualError : usualFill.knownError)];
-  const sideways: [number, number] = free ? [6, 8] : [1, 3];
-  const steps = [0.1, 0.2, 2, 0.5, 0.5, 1, 0.1 * body];
-  const fit = dampedFit(residualsAt, [guess.time, fill[0], sideways[0], guess.after, h0, v0, body], {
+  const sideways: [number, number] = [6, 8];
+  const steps = [0.1, 0.2, 2, 0.5, 0.5, 1, 0.1 * FREE_FALL];
+  const fit = dampedFit(residualsAt, [guess.time, fill[0], sideways[0], guess.after, h0, v0, FREE_FALL], {
     leastResidual: noise === null ? 0.7 * record.heightError : 0.7,
     steps,
     priors: [
@@ -97,7 +86,7 @@ export function canopyFit(look: Look, guess: CanopyGuess): CanopyFit | null {
       [guess.after, 0.3 + 0.05 * guess.after],
       null,
       null,
-      [body, free ? 0.001 : 0.15 * body],
+      [FREE_FALL, FREE_FALL],
     ],
   });
   const opens = fit.parameters[0]!;

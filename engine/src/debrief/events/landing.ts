@@ -71,17 +71,16 @@ export function landingOf(look: Look, apogee: number, lag: Lag): Landed {
 const meanBefore = (height: Float64Array, row: number): number =>
   0.25 * (height[row]! + height[row - 1]! + height[row - 2]! + height[row - 3]!);
 
-/** Descent over a stretch, by its two halves' medians [m/s]. */
+/** Descent over a stretch, by the means of its two halves [m/s]. */
 export function slopeOver({ record, good }: Look, from: number, to: number): number {
   const { time, height } = record;
   const rows: number[] = [];
   for (let i = firstAtLeast(time, from); i < time.length && time[i]! <= to; i++) if (good(i)) rows.push(i);
   if (rows.length < 4) return 0;
   const half = rows.length >> 1;
-  const mid = (part: number[]): [number, number] => [
-    median(part.map((i) => time[i]!)),
-    part.reduce((sum, i) => sum + height[i]!, 0) / part.length,
-  ];
+  const meanOf = (values: Float64Array, part: number[]): number =>
+    part.reduce((sum, i) => sum + values[i]!, 0) / part.length;
+  const mid = (part: number[]): [number, number] => [meanOf(time, part), meanOf(height, part)];
   const [t1, h1] = mid(rows.slice(0, half));
   const [t2, h2] = mid(rows.slice(half));
   return t2 > t1 ? (h1 - h2) / (t2 - t1) : 0;

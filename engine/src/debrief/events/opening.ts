@@ -3,6 +3,7 @@ import type { DescentSteps } from "./descent-steps.js";
 import { fellSteadily } from "./fell-steadily.js";
 import type { Firing } from "./firings.js";
 import { departure, type Lag, type Look, type Placed } from "./look.js";
+import { mainFit } from "./main-fit.js";
 
 /** Charges are tried this far from what the fall tells [s], and so many of them. */
 const FARTHEST = 6;
@@ -12,8 +13,6 @@ const WORSE = 1.1;
 const WORSE_BY = 8;
 /** The factor for a charge that both instruments saw. */
 const TWICE_WORSE = 1.5;
-/** A canopy in a quick descent does not grow just as the model has it [s]. */
-const MAIN = 0.05;
 /** One sigma of a line stretch that is not known [s]. */
 const UNKNOWN_STRETCH = 0.5;
 
@@ -46,7 +45,7 @@ export function openingOf(
     const from = Math.max(burnout + 0.4, Math.min(guess, apogee) - 1.2);
     const to = Math.min(end, Math.max(guess, apogee) + 4);
     if (to - from < 1.5 || guess < from) continue;
-    const fit = canopyFit(look, { time: guess, from, to, before: Number.POSITIVE_INFINITY, after: steps.first });
+    const fit = canopyFit(look, { time: guess, from, to, after: steps.first });
     if (fit !== null && (best === null || fit.cost / (to - from) < bestCost)) {
       best = fit;
       bestCost = fit.cost / (to - from);
@@ -105,7 +104,7 @@ function tryFiring(
   const opens = firing.time + stretch + lag.time;
   const from = Math.max(burnout + 0.4, Math.min(opens, apogee, free) - 1.2);
   const to = Math.min(end, Math.max(opens, apogee, free) + 4);
-  const guess = { from, to, before: Number.POSITIVE_INFINITY, after };
+  const guess = { from, to, after };
   const timeError = look.hints.lineStretch === undefined ? UNKNOWN_STRETCH : Math.hypot(firing.error, lag.error);
   const held = canopyFit(look, { ...guess, time: opens, timeError });
   if (held === null) return null;
@@ -127,13 +126,8 @@ function tryFiring(
 export function mainOf(look: Look, landing: number, steps: DescentSteps, lag: Lag): Placed | null {
   if (steps.main === null) return null;
   const { time, before, after } = steps.main;
-  const fit = canopyFit(look, {
-    time: time - 0.3,
-    from: time - 3,
-    to: Math.min(time + 4, landing - 0.3),
-    before,
-    after,
-  });
+  const guess = { time: time - 0.3, from: time - 3, to: Math.min(time + 4, landing - 0.3), before, after };
+  const fit = mainFit(look, guess, lag);
   if (fit === null) return { time: time - lag.time, error: 0.7, reason: "descent-slows-again" };
-  return { time: fit.time - lag.time, error: Math.hypot(fit.error, lag.error, MAIN), reason: "descent-slows-again" };
+  return { ...fit, reason: "descent-slows-again" };
 }
