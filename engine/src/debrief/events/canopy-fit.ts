@@ -90,7 +90,8 @@ export function canopyFit(look: Look, guess: CanopyGuess): CanopyFit | null {
     ],
   });
   const opens = fit.parameters[0]!;
-  if (!(opens > guess.from - 1 && opens < guess.to)) return null;
+  // a canopy that is full from the start on tells no opening
+  if (!(opens > guess.from - 1 && opens < guess.to && Number.isFinite(fit.covariance[0]!))) return null;
   const topOf = (p: readonly number[]): number => pathOf(p).top;
   const top = topOf(fit.parameters);
   const slopes = fit.parameters.map((_, k) => {

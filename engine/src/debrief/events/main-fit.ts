@@ -98,7 +98,7 @@ export function mainFit(look: Look, guess: MainGuess, lag: Lag): MainFit | null 
   const byHeights = dampedFit(
     (p) => heightsLeft(p, pathOf(p)),
     [guess.time - lag.time, 0, guess.after, begin, 0, body, lag.time, growth[0]],
-    { leastResidual: 0.7, steps, priors },
+    { leastResidual: 1, steps, priors },
   );
   const [opens] = byHeights.parameters as [number];
   if (!(opens > guess.from && opens < guess.to)) return null;
@@ -121,7 +121,7 @@ export function mainFit(look: Look, guess: MainGuess, lag: Lag): MainFit | null 
       const left = pullNoise(pull.felt.map((x, i) => x - p[8]! * (has[i]! - GRAVITY) - p[9]!));
       return Float64Array.of(...heightsLeft(p, path), ...left);
     };
-    joint = dampedFit(residualsAt, parameters, { leastResidual: 0.7, steps: [...steps, 0.2, 1], priors });
+    joint = dampedFit(residualsAt, parameters, { leastResidual: 1, steps: [...steps, 0.2, 1], priors });
     parameters = joint.parameters;
   }
   const [along, level] = parameters.slice(-2) as [number, number];

@@ -68,3 +68,21 @@ test("spikesIn() leaves out a gas that swings and dies away slowly until it is h
   expect(Math.abs(gas[end + 1]!)).toBeLessThan(0.3 * sigma);
   expect(time[end]! - at).toBeLessThan(4);
 });
+
+// before the gas, just after it began, and where it has died away
+test.each([
+  [11.05, 11.35],
+  [11.85, 12.15],
+  [12.05, 12.35],
+])("spikesIn() finds a transient by its first row where rows from %d to %d s are missing", (from, to) => {
+  const times = Float64Array.from({ length: 200 }, (_, i) => 0.1 * i).filter((t) => t < from || t > to);
+  const at = 11.45;
+  for (const size of [60, -150])
+    for (const fading of [0.15, 0.25]) {
+      const height = times.map((t, i) => {
+        const gas = t < at ? 0 : size * Math.exp(-(t - at) / fading) * Math.cos((2.5 * (t - at)) / fading);
+        return 500 - 4.9 * (t - 10) ** 2 + 0.4 * Math.sin(1.9 * i * i) + gas;
+      });
+      expect(spikesIn(times, height, sigma).map(({ begin }) => times[begin]!.toFixed(1))).toEqual(["11.5"]);
+    }
+});

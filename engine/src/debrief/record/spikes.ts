@@ -122,7 +122,9 @@ function sideFit(
 ): { value: number; slope: number; spread: number } | null {
   let [s0, s1, s2, s3, s4, y0, y1, y2] = [0, 0, 0, 0, 0, 0, 0, 0];
   const near = Math.abs(time[i]! - time[i + side]!);
-  const reach = Math.max(0.6, 6 * near);
+  // six rows at least, also where some are missing
+  const sixth = time[i + 6 * side];
+  const reach = sixth === undefined ? Math.max(0.6, 6 * near) : Math.max(0.6, Math.abs(sixth - time[i]!) + 1e-9);
   // on the way back, out of what swings and dies away, a short look would follow it: as many points, but of the whole reach
   const stride = side < 0 ? 1 : Math.max(1, Math.ceil(reach / near / MOST_POINTS));
   for (let k = i + side, count = 0; side < 0 ? k >= last : k <= last; k += side * stride, count++) {
