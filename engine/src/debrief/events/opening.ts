@@ -39,18 +39,14 @@ export function openingOf(
   const end = Math.min(landing - 0.5, steps.main === null ? Number.POSITIVE_INFINITY : steps.main.time - 0.5);
   const late = steps.fastest.speed > steps.first + 6 ? [steps.fastest.time - 0.5, steps.fastest.time] : [];
   const guesses = [...late, apogee - 2.5, apogee - 1, apogee, apogee + 1, apogee + 2.5];
-  let best: CanopyFit | null = null;
-  let bestCost = Number.POSITIVE_INFINITY;
-  for (const guess of guesses) {
+  const tries = guesses.flatMap((guess) => {
     const from = Math.max(burnout + 0.4, Math.min(guess, apogee) - 1.2);
     const to = Math.min(end, Math.max(guess, apogee) + 4);
-    if (to - from < 1.5 || guess < from) continue;
+    if (to - from < 1.5 || guess < from) return [];
     const fit = canopyFit(look, { time: guess, from, to, after: steps.first });
-    if (fit !== null && (best === null || fit.cost / (to - from) < bestCost)) {
-      best = fit;
-      bestCost = fit.cost / (to - from);
-    }
-  }
+    return fit === null ? [] : [{ fit, from, to }];
+  });
+  const best = bestOf(look, tries, steps.first);
   if (best === null) return null;
   const doubt = (time: number): number => (fellSteadily(look, time, apogee) ? time - apogee : 0);
   const stretch = look.hints.lineStretch ?? 0;
@@ -79,6 +75,25 @@ export function openingOf(
     fires: seen - stretch,
     fit: best,
   };
+}
+
+interface Stretch {
+  readonly fit: CanopyFit;
+  readonly from: number;
+  readonly to: number;
+}
+
+/** The fit whose opening makes the path over all stretches together fit best; of those that do so nearly alike the one that fits its own best. */
+function bestOf(look: Look, tries: readonly Stretch[], after: number): CanopyFit | null {
+  const from = Math.min(...tries.map((t) => t.from));
+  const to = Math.max(...tries.map((t) => t.to));
+  const costs = tries.map(
+    ({ fit }) => canopyFit(look, { time: fit.time, from, to, after })?.cost ?? Number.POSITIVE_INFINITY,
+  );
+  const least = Math.min(...costs);
+  const alike = tries.filter((_, k) => costs[k]! <= least + WORSE_BY);
+  const worth = ({ fit, from, to }: Stretch): number => fit.cost / (to - from);
+  return alike.reduce<Stretch | null>((a, b) => (a === null || worth(b) < worth(a) ? b : a), null)?.fit ?? null;
 }
 
 interface Tried {
