@@ -25,3 +25,12 @@ test.each([331, 3096, 3218, 3263])(
     expect(Math.abs(miss)).toBeLessThan(1.1);
   },
 );
+
+test("a canopy that opens before the top, its charge unseen, is found by the path that also fits where it opened", () => {
+  const { samples, flight, truth, hints } = syntheticLog(216, "rough");
+  const record = flightRecord(samples, flightsIn(samples)[0]!, flight.planned.air);
+  const { opening } = findEvents(record, hints);
+  expect(opening!.reason).toBe("descent-slows");
+  expect(opening!.timeError).toBeLessThan(0.5);
+  expect(Math.abs(opening!.time + record.zero - truth.opening)).toBeLessThan(0.3);
+});
