@@ -84,7 +84,8 @@ export function readValue(value: unknown, options: ReadOptions, faults: readonly
   if (kind === undefined) return finish("invalid", undefined, value);
   const raised = raiseVersions(value, kind, "", found);
   if (raised.newer) return finish("newer", kind, value);
-  const { schema, check } = kinds[kind];
+  const { check } = kinds[kind];
+  const schema = kinds[kind].schema();
   const result = schema.safeParse(raised.document);
   if (!result.success) found.push(...translate(result.error.issues, schema, raised.document));
   check(new RawView(raised.document, found));

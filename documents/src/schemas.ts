@@ -10,7 +10,7 @@ import { type Kind, kinds } from "./kinds/kinds.js";
  * @returns the schema, ready to be written as JSON
  */
 export function jsonSchemaOf(kind: Kind): Record<string, unknown> {
-  const { $schema, ...rest } = z.toJSONSchema(kinds[kind].schema, {
+  const { $schema, ...rest } = z.toJSONSchema(kinds[kind].schema(), {
     io: "input",
     reused: "ref",
     target: "draft-2020-12",

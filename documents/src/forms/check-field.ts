@@ -23,7 +23,7 @@ import { type FieldPath, stepsOf } from "./field-path.js";
 export function checkField(kind: Kind, path: string | FieldPath, value: unknown): Issue | undefined {
   const steps = stepsOf(path) ?? [String(path)];
   const { schema, checkOne } = kinds[kind];
-  const fault = checkOne?.(steps, value) ?? faultOf(schema, kind, steps, value);
+  const fault = checkOne?.(steps, value) ?? faultOf(schema(), kind, steps, value);
   return fault && { file: "", ...fault };
 }
 

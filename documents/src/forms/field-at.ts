@@ -45,7 +45,7 @@ export function fieldAt(kind: Kind, path: string | FieldPath): FieldShape | unde
   const key = `${kind} ${JSON.stringify(steps)}`;
   if (known.has(key)) return known.get(key);
   if (known.size >= MOST_KNOWN) known.clear();
-  const shape = shapeAt(kinds[kind].schema, steps);
+  const shape = shapeAt(kinds[kind].schema(), steps);
   known.set(key, shape);
   return shape;
 }

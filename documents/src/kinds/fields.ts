@@ -39,13 +39,12 @@ export function quantity(dimension: Dimension | readonly Dimension[], limits: Qu
   const words = dimensions.map((each) => quantityWords[each].accepted).join(", or ");
   const accepted = range === "" ? words : `${words}, ${range}`;
   const example = limits.example ?? quantityWords[dimensions[0] ?? "length"].example;
-  const schema = z
-    .string()
-    .superRefine((text, context) => {
-      const issue = quantityIssue(text, dimensions, limits, { accepted, example });
-      if (issue !== undefined) context.addIssue({ code: "custom", params: { ...issue } });
-    })
-    .meta({ pattern: quantityPattern(dimensions), examples: [example] });
+  const schema = z.string().superRefine((text, context) => {
+    const issue = quantityIssue(text, dimensions, limits, { accepted, example });
+    if (issue !== undefined) context.addIssue({ code: "custom", params: { ...issue } });
+  });
+  // `meta` would make a copy, and there are hundreds of quantities
+  z.globalRegistry.add(schema, { pattern: quantityPattern(dimensions), examples: [example] });
   return schema.register(fieldFacts, { accepted, example: JSON.stringify(example), dimensions, limits });
 }
 

@@ -44,7 +44,8 @@ export type Document<K extends Kind = Kind> = Documents[K];
 
 /** What a kind of document is made of. */
 export interface KindOfDocument {
-  readonly schema: z.ZodType;
+  /** Gives its schema, which is made when it is first asked for. */
+  readonly schema: () => z.ZodType;
   readonly versions: VersionChain;
   /** What its fields must be to each other. */
   readonly check: (document: RawView) => void;
@@ -59,7 +60,7 @@ export interface KindOfDocument {
 const nothingMore = () => {};
 
 function kind(
-  schema: z.ZodType,
+  schema: () => z.ZodType,
   check: (document: RawView) => void = nothingMore,
   references: KindOfDocument["references"] = {},
   words: KindOfDocument["words"] = {},

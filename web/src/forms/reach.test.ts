@@ -83,7 +83,7 @@ describe("fieldsOf()", () => {
   test.each(forms)("of the form of a %s names every field of its schema and no other", (kind, parts, count) => {
     const references = Object.keys(kinds[kind].references);
     const besides = [...always, ...(leftOut[kind] ?? [])];
-    const leaves = [...new Set(leavesOf(kinds[kind].schema, "", references))].filter(
+    const leaves = [...new Set(leavesOf(kinds[kind].schema(), "", references))].filter(
       (each) => !besides.includes(each) && !taught(each),
     );
     const reached = fieldsOf(parts);
