@@ -1,6 +1,7 @@
 import type { QuickModel, TurningModel } from "../flight/options.js";
 import type { Decision } from "./decision.js";
 import type { EnsembleRunner } from "./odds.js";
+import type { Pause } from "./opened-places.js";
 import type { OtherRocket } from "./over-cut.js";
 
 export interface DecideOptions {
@@ -20,6 +21,8 @@ export interface DecideOptions {
    * before anything more is computed here, while draws that were given to workers are flown on.
    */
   readonly onPart?: (part: Decision) => unknown;
+  /** Awaited again and again while opened flights are followed down in the caller's own thread: whoever asks for something newer is heard. */
+  readonly pause?: Pause;
 }
 
 export const defaultDecideOptions = Object.freeze({ draws: 10_000, seed: 1, model: "pitching" as QuickModel });

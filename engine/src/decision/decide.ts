@@ -32,7 +32,7 @@ import { warningsOf } from "./warnings.js";
  *
  * @param inputs without issues, those of `packingIssues` too
  * @param options draws ≥ 1, any integer seed
- * @throws what the runner rejects with
+ * @throws what the runner or the pause rejects with
  * @example
  * const { toCut } = await decide(inputs, { seed: 1 });
  * await decide(inputs, { draws: 10_000, stages: [256, 2048], onPart: ({ draws, toCut }) => show(draws, toCut) });
@@ -44,7 +44,7 @@ export async function decide(inputs: DecisionInputs, options: DecideOptions = {}
   const run: OddsOptions = { draws, seed, flight: { model }, run: options.run ?? runHere };
   const told = { seed, model };
   const plans = settingsOf(inputs);
-  const placesAt = openedPlacesOnce(inputs, told);
+  const placesAt = openedPlacesOnce(inputs, { ...told, pause: options.pause });
   let otherWeather: Promise<number> | undefined;
   const judged = await judgeSettings(inputs, plans.length > 0 ? plans : [pluggedPlan], {
     ...run,
@@ -65,7 +65,7 @@ export async function decide(inputs: DecisionInputs, options: DecideOptions = {}
   if (cutsAtHome(inputs, picked)) otherWeather ??= longestOfWeather(inputs, plans, judged.rough, run);
   // while other weather is flown on workers
   const explained = explainedBy(inputs, picked, seed);
-  const landed = openedLandings(inputs, picked, placesAt);
+  const landed = await openedLandings(inputs, picked, placesAt);
   const homeCut = await homeCutFor(inputs, plans, picked, otherWeather);
   const overCut = await overCutFor(inputs, picked, otherRockets, run);
   return decisionOf(inputs, picked, { homeCut, overCut, explained, landed }, told);
@@ -137,13 +137,13 @@ async function overCutFor(
   return overCutAdvice(inputs, asItIs, settings.slice(1).some(good), others, run);
 }
 
-function openedLandings(
+async function openedLandings(
   inputs: DecisionInputs,
   { judged, setting }: Picked,
   placesAt: ReturnType<typeof openedPlacesOnce>,
-): Landed | null {
+): Promise<Landed | null> {
   if (setting === null) return null;
-  const landed = landedOf(placesAt(setting, judged), inputs.fieldLimits);
+  const landed = landedOf(await placesAt(setting, judged), inputs.fieldLimits);
   return landed.draws === 0 ? null : landed;
 }
 

@@ -1,6 +1,6 @@
 import type { PlaceColumns } from "../packing/landing-zone.js";
 import type { Setting } from "./decision.js";
-import { prepareFlightSample } from "./flight-sample.js";
+import { joinFlightSamples, prepareFlightSample } from "./flight-sample.js";
 import { type FlightSampleOptions, flightSampleSpec } from "./flight-sample-spec.js";
 import type { DecisionInputs } from "./inputs.js";
 import type { JudgedSettings } from "./odds.js";
@@ -11,22 +11,40 @@ import type { JudgedSettings } from "./odds.js";
  */
 const mostDraws = 128;
 
+/** Draws between two pauses. */
+const run = 16;
+
+/** Awaited between pieces of work that are done here, some milliseconds each; it rejects to call everything off. */
+export type Pause = () => Promise<void>;
+
+/** How opened draws are followed. */
+export interface OpenedOptions extends Pick<FlightSampleOptions, "seed" | "model"> {
+  readonly pause?: Pause | undefined;
+}
+
 /**
  * Where draws land that the motor's charge opens at a setting; NaN where they come down unopened.
  *
  * The first of the ensemble's own draws, each at one delay of its own: see `prepareFlightSample`.
  *
  * @param most draws that are followed
+ * @throws what the pause rejects with
  */
-export function openedPlaces(
+export async function openedPlaces(
   inputs: DecisionInputs,
   setting: Setting,
   { rough, draws }: Pick<JudgedSettings, "rough" | "draws">,
-  options: Pick<FlightSampleOptions, "seed" | "model">,
+  { pause, ...options }: OpenedOptions,
   most = mostDraws,
-): PlaceColumns {
-  const spec = flightSampleSpec(inputs, setting, { ...options, flight: rough });
-  return prepareFlightSample(spec)(0, Math.min(most, draws)).opened;
+): Promise<PlaceColumns> {
+  const fly = prepareFlightSample(flightSampleSpec(inputs, setting, { ...options, flight: rough }));
+  const count = Math.min(most, draws);
+  const flown = [];
+  for (let from = 0; from < count; from += run) {
+    flown.push(fly(from, Math.min(count, from + run)));
+    await pause?.();
+  }
+  return joinFlightSamples(flown).opened;
 }
 
 /**
@@ -35,9 +53,9 @@ export function openedPlaces(
  */
 export function openedPlacesOnce(
   inputs: DecisionInputs,
-  options: Pick<FlightSampleOptions, "seed" | "model">,
-): (setting: Setting, judged: Pick<JudgedSettings, "rough" | "draws">) => PlaceColumns {
-  let last: { readonly key: string; readonly places: PlaceColumns } | null = null;
+  options: OpenedOptions,
+): (setting: Setting, judged: Pick<JudgedSettings, "rough" | "draws">) => Promise<PlaceColumns> {
+  let last: { readonly key: string; readonly places: Promise<PlaceColumns> } | null = null;
   return (setting, judged) => {
     const key = [setting.delay, setting.delaySd, Math.min(mostDraws, judged.draws)].join(" ");
     if (last?.key !== key) last = { key, places: openedPlaces(inputs, setting, judged, options) };

@@ -38,7 +38,7 @@ export function standingDelay(
  * @param inputs without issues
  * @param delay [s], ≥ 0; `standingDelay` gives the plan's own
  * @param options as for `weatherWindow`
- * @throws what the runner rejects with, at once
+ * @throws what the runner or the pause rejects with, at once
  * @example
  * const { ends } = await planWindow(inputs, 9);
  * ends[0]?.wind; // good up to so many metres a second; null: not even in a calm

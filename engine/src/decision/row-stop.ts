@@ -7,7 +7,7 @@ import { flownColumn } from "./flight-figures.js";
 import type { DecisionInputs } from "./inputs.js";
 import { landedOf } from "./landed.js";
 import type { JudgedSettings } from "./odds.js";
-import { openedPlaces } from "./opened-places.js";
+import { type OpenedOptions, openedPlaces } from "./opened-places.js";
 import { quantilesOf } from "./quantiles.js";
 import { flightFacts, placeFacts } from "./rule-facts.js";
 import { stabilityOf } from "./stability.js";
@@ -20,8 +20,6 @@ export interface WindJudged {
   readonly shift: WeatherShift;
   readonly judged: JudgedSettings;
 }
-
-type SampleOptions = Parameters<typeof openedPlaces>[3];
 
 /** Opened flights are followed down in every so many winds only: they are dear, and drift farther as the wind grows. */
 const stride = 2;
@@ -38,8 +36,13 @@ const openedDraws = 64;
  * @param inputs at the lean of the row
  * @param row rising winds, at least one, each judged at the one setting
  * @returns null where none does; at the first wind where one does at once
+ * @throws what the pause rejects with
  */
-export function rowStop(inputs: DecisionInputs, row: readonly WindJudged[], options: SampleOptions): FirstStop | null {
+export async function rowStop(
+  inputs: DecisionInputs,
+  row: readonly WindJudged[],
+  options: OpenedOptions,
+): Promise<FirstStop | null> {
   const { ruleSet } = inputs;
   const { rough } = row[0]!.judged;
   const nominal = flightFacts(inputs, rough, stabilityOf(rough), rough.events.apogee?.position[2] ?? 0);
@@ -50,22 +53,21 @@ export function rowStop(inputs: DecisionInputs, row: readonly WindJudged[], opti
   }
   const last = flown.length - 1;
   const known = new Map<number, RuleFacts>();
-  const factsAt = (i: number): RuleFacts => {
-    const facts = known.get(i) ?? { ...flown[i]!, ...openedFacts(inputs, row[i]!, options) };
+  const factsAt = async (i: number): Promise<RuleFacts> => {
+    const facts = known.get(i) ?? { ...flown[i]!, ...(await openedFacts(inputs, row[i]!, options)) };
     known.set(i, facts);
     return facts;
   };
-  const stops = (i: number): boolean => weatherStop(factsAt(i), ruleSet) !== null;
+  const stopAt = async (i: number) => weatherStop(await factsAt(i), ruleSet);
   let first = 0;
-  while (!stops(first)) {
+  while ((await stopAt(first)) === null) {
     if (first === last) return null;
     first = Math.min(first + stride, last);
   }
-  while (first > 0 && !known.has(first - 1) && stops(first - 1)) first -= 1;
-  const place = (i: number) => ({ wind: row[i]!.wind, facts: factsAt(i) });
-  return first === 0
-    ? { wind: row[0]!.wind, check: weatherStop(factsAt(0), ruleSet)! }
-    : stopBetween(place(first - 1), place(first), ruleSet);
+  while (first > 0 && !known.has(first - 1) && (await stopAt(first - 1)) !== null) first -= 1;
+  if (first === 0) return { wind: row[0]!.wind, check: (await stopAt(0))! };
+  const place = async (i: number) => ({ wind: row[i]!.wind, facts: await factsAt(i) });
+  return stopBetween(await place(first - 1), await place(first), ruleSet);
 }
 
 /** What the draws say in a wind. */
@@ -88,12 +90,17 @@ function opens({ odds }: Setting): boolean {
 }
 
 /** Where it lands opened, where the field says where it may. */
-function openedFacts(inputs: DecisionInputs, { shift, judged }: WindJudged, options: SampleOptions): RuleFacts {
+async function openedFacts(
+  inputs: DecisionInputs,
+  { shift, judged }: WindJudged,
+  options: OpenedOptions,
+): Promise<RuleFacts> {
   const { boundary, keepOff = [] } = inputs.fieldLimits;
   const setting = judged.settings[0]!;
   if ((boundary === undefined && keepOff.length === 0) || !opens(setting)) return {};
   const { wind } = inputsOfDraw(inputs, Object.assign(new DrawnValues(), shift));
-  const opened = landedOf(openedPlaces({ ...inputs, wind }, setting, judged, options, openedDraws), inputs.fieldLimits);
+  const places = await openedPlaces({ ...inputs, wind }, setting, judged, options, openedDraws);
+  const opened = landedOf(places, inputs.fieldLimits);
   const { keepOffUnopened: _, outsideUnopened: __, ...facts } = placeFacts(inputs, { opened, unopened: opened }, true);
   return facts;
 }

@@ -10,7 +10,7 @@ import { settingsOf, uncutSetTo } from "./settings.js";
 import { shiftTo } from "./weather-shift.js";
 import type { FirstStop } from "./weather-stop.js";
 
-export interface WeatherWindowOptions extends Pick<DecideOptions, "draws" | "seed" | "model" | "run"> {
+export interface WeatherWindowOptions extends Pick<DecideOptions, "draws" | "seed" | "model" | "run" | "pause"> {
   /** The delay that stays as it is [s]. */
   readonly delay: number;
   /** Wind at the height of the reading [m/s], rising, ≥ 0. */
@@ -75,14 +75,14 @@ const sameDelay = 1e-6;
  * flyer's certification, is not looked at.
  *
  * @param inputs without issues; a reading of the motor in hand widens the scatter of the delay that it gives
- * @throws what the runner rejects with, at once
+ * @throws what the runner or the pause rejects with, at once
  * @example
  * const { edges, ends } = await weatherWindow(inputs, { delay: 9, winds: [0, 2, 4, 6, 8], tilts: [0] });
  * edges[0]; // the odds are good up to so many metres a second; null: in all of them
  * ends[0]; // { wind: 6.2, by: "rule", check: { id: "wind-limit", … } }: a rule says stop before
  */
 export async function weatherWindow(inputs: DecisionInputs, options: WeatherWindowOptions): Promise<WeatherWindow> {
-  const { delay, winds, tilts, onProgress } = options;
+  const { delay, winds, tilts, onProgress, pause } = options;
   const { draws, seed, model } = { ...defaultDecideOptions, draws: defaultWindowDraws, ...options };
   const odds: OddsOptions = { draws, seed, flight: { model }, run: options.run ?? runHere };
   const toward = towardOf(inputs);
@@ -105,7 +105,8 @@ export async function weatherWindow(inputs: DecisionInputs, options: WeatherWind
     }
     const settings = row.map(({ judged }) => judged.settings[0]!);
     const edge = edgeOf(winds, settings, inputs.limits);
-    const stop = rowStop(there, edge === null ? row : row.slice(0, edge.column + 1), { seed, model });
+    const tried = edge === null ? row : row.slice(0, edge.column + 1);
+    const stop = await rowStop(there, tried, { seed, model, pause });
     rows.push(settings);
     edges.push(edge?.wind ?? null);
     ends.push(endOf(winds, edge, stop));
