@@ -3,6 +3,7 @@ import "./app/base-layer.css";
 import { StrictMode } from "react";
 import { createRoot } from "react-dom/client";
 import { App } from "./app/app.js";
+import { askWhatComes } from "./app/ask-what-comes.js";
 import { ErrorScreen } from "./app/error-screen.js";
 import { warmUp } from "./compute/index.js";
 import { keepOffline } from "./offline/update.js";
@@ -18,6 +19,7 @@ const root = createRoot(place);
 warmUp();
 try {
   await openStore();
+  askWhatComes();
   root.render(
     <StrictMode>
       <App />

@@ -10,8 +10,8 @@ import { importFilesIn } from "../exchange/import-box.js";
 import { blankDocument } from "../parts/index.js";
 import { dayOf, longDay } from "../standing/day.js";
 import { useNow } from "../standing/use-now.js";
-import { addDocument, type Entry, useEntries, useSaving } from "../store/index.js";
-import { foremost, inOrder, type Placed } from "./order.js";
+import { addDocument, useEntries, useSaving } from "../store/index.js";
+import { foremost, inOrder, placed } from "./order.js";
 import { PlanCard } from "./plan-card.js";
 import { Side } from "./side.js";
 import { isExample, StartPanel } from "./start-panel.js";
@@ -21,11 +21,6 @@ import { isPlan } from "./which-plans.js";
 
 /** How often the day and the age of readings are looked at [ms]. */
 const LOOK_EVERY = 20_000;
-
-function placed({ path, raw, savedAt }: Entry): Placed {
-  const day = raw?.["date"];
-  return { path, day: typeof day === "string" ? day : null, changed: savedAt };
-}
 
 /** Makes a plan for today and opens its sheet, which says what it needs. */
 function newPlan(today: string): void {

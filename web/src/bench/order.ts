@@ -1,3 +1,5 @@
+import type { Entry } from "../store/index.js";
+
 /** A plan, as far as its place on the bench goes. */
 export interface Placed {
   readonly path: string;
@@ -5,6 +7,12 @@ export interface Placed {
   readonly day: string | null;
   /** When it was last changed [ms]. */
   readonly changed: number;
+}
+
+/** A plan's document as far as its place goes. */
+export function placed({ path, raw, savedAt }: Entry): Placed {
+  const day = raw?.["date"];
+  return { path, day: typeof day === "string" ? day : null, changed: savedAt };
 }
 
 const groups = (plan: Placed, today: string): number => {

@@ -2,9 +2,6 @@ import { defectWords } from "./failure-words.js";
 import type { FromDesk } from "./protocol.js";
 import type { Brief, PlanAnswer, SteadinessAnswer, Told, WindowAnswer } from "./told.js";
 
-/** What the desk says of one job. */
-export type JobMessage = Exclude<FromDesk, { kind: "ready" }>;
-
 /** All draws are in it. */
 export function isSettled(told: Told): boolean {
   return told.draws >= told.of;
@@ -23,7 +20,7 @@ function withKeptDoubts(before: Told | null, { data }: Told): Told["data"] {
 export interface Rules<Value> {
   readonly first: Value;
   asked(value: Value): Value;
-  after(value: Value, message: JobMessage): Value;
+  after(value: Value, message: FromDesk): Value;
   failed(value: Value, words: string): Value;
 }
 
@@ -80,7 +77,7 @@ export const briefRules: Rules<Brief> = {
 /** The last known figures stay until the new ones have come. */
 function keptUntilNew<Value extends WindowAnswer | SteadinessAnswer>(
   first: Value,
-  come: (value: Value, message: JobMessage) => Value | null,
+  come: (value: Value, message: FromDesk) => Value | null,
 ): Rules<Value> {
   const failed = (value: Value, failure: string): Value => ({ ...value, state: "failed", failure });
   return {

@@ -62,6 +62,13 @@ export class Computer {
     return this.question("plan", path, planRules).watch;
   }
 
+  /** Begins with the answer to a question that a page will watch once it is drawn. */
+  ahead(ask: "plan" | "brief", plan: string): void {
+    const question: Question<unknown> =
+      ask === "plan" ? this.question(ask, plan, planRules) : this.question(ask, plan, briefRules);
+    if (question.stale && question.job === null) this.begin(question);
+  }
+
   /** Share of the draws of a plan's answer that are flown; null: none are under way. */
   progress(path: string): Watch<number | null> {
     return this.question("plan", path, planRules).progress;
@@ -150,7 +157,6 @@ export class Computer {
   }
 
   private hear(message: FromDesk): void {
-    if (message.kind === "ready") return;
     const question = this.open.get(message.job);
     if (question === undefined) return;
     if (message.kind === "read") question.files = new Set(message.files);

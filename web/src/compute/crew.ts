@@ -1,4 +1,4 @@
-import type { FromDesk, Held, Hired, ToDesk } from "./protocol.js";
+import type { FromDesk, Held, HiredDesk, HiredFlyer, ToDesk } from "./protocol.js";
 import { takeWorkers } from "./spawned.js";
 
 /** The workers as the page sees them: one desk, which has the others to itself. */
@@ -23,14 +23,18 @@ export type StartCrew = (events: CrewEvents) => Crew;
  */
 export const version: string | null = import.meta.env.DEV ? null : (import.meta.url.split("/").at(-1) ?? null);
 
-/** Starts one worker for each core, up to four; all run the same file. */
+/** Starts one worker for each core, up to four. */
 export const startCrew: StartCrew = (events) => {
   const ending = new AbortController();
   const died = (reason: string): void => {
     if (!ending.signal.aborted) events.died(reason);
   };
-  const workers = takeWorkers();
-  const hire = (worker: Worker, lock: string | null, hired: Hired<MessagePort>, ports: MessagePort[]): void => {
+  const { desk, flyers } = takeWorkers();
+  const hire = (
+    worker: Worker,
+    hired: HiredDesk<MessagePort> | HiredFlyer<MessagePort>,
+    ports: MessagePort[],
+  ): void => {
     worker.onerror = (event) => {
       event.preventDefault();
       died(event.message);
@@ -38,25 +42,22 @@ export const startCrew: StartCrew = (events) => {
     worker.onmessageerror = () => died("a message could not be read");
     worker.onmessage = ({ data }: MessageEvent<FromDesk | Held>) => {
       if (ending.signal.aborted) return;
-      if (data.kind === "held") watch(lock, ending.signal, died);
+      if (data.kind === "held") watch(hired.lock, ending.signal, died);
       else events.message(data);
     };
     worker.postMessage(hired, ports);
   };
-  const [desk, ...flyers] = workers as [Worker, ...Worker[]];
   const channels = flyers.map((worker) => {
     const { port1, port2 } = new MessageChannel();
-    const lock = lockName();
-    hire(worker, lock, { kind: "flyer", desk: port1, lock }, [port1]);
+    hire(worker, { desk: port1, lock: lockName() }, [port1]);
     return port2;
   });
-  const lock = lockName();
-  hire(desk, lock, { kind: "desk", flyers: channels, lock }, channels);
+  hire(desk, { kind: "hired", flyers: channels, lock: lockName() }, channels);
   return {
     post: (message) => desk.postMessage(message),
     end() {
       ending.abort();
-      for (const worker of workers) worker.terminate();
+      for (const worker of [desk, ...flyers]) worker.terminate();
     },
   };
 };

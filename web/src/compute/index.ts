@@ -1,4 +1,4 @@
-export { progressOf, warmUp } from "./the-computer.js";
+export { askAhead, progressOf, warmUp } from "./the-computer.js";
 export type {
   ElementFacts,
   LandingShares,

@@ -25,9 +25,8 @@ export type ToDesk =
   | { readonly kind: "ask"; readonly job: number; readonly ask: Ask; readonly plan: string }
   | { readonly kind: "drop"; readonly job: number };
 
-/** From the desk to the page; all but `ready` name the job that they belong to. */
+/** From the desk to the page: each names the job that it belongs to. */
 export type FromDesk =
-  | { readonly kind: "ready" }
   /** Comes first: what is wrong with the documents, and which ones were looked at. Nothing follows where `right` is false. */
   | {
       readonly kind: "read";
@@ -100,14 +99,19 @@ export interface JudgedByFlyer {
 /** From a flyer to the desk. */
 export type FromFlyer = Flown | FlownWhole | JudgedByFlyer;
 
-/** First message to a worker: what it is. The desk gets the other ends of its flyers' ports. */
-export type Hired<Port> = (
-  | { readonly kind: "desk"; readonly flyers: readonly Port[] }
-  | { readonly kind: "flyer"; readonly desk: Port }
-) & {
+/** First message to the desk: the other ends of its flyers' ports. */
+export interface HiredDesk<Port> {
+  readonly kind: "hired";
+  readonly flyers: readonly Port[];
   /** Name of a lock to hold as long as the worker lives; null where the browser has none. */
   readonly lock: string | null;
-};
+}
+
+/** The one message from the page to a flyer: the way to its desk. */
+export interface HiredFlyer<Port> {
+  readonly desk: Port;
+  readonly lock: string | null;
+}
 
 /** A way to send messages, and hand over the memory behind some of their parts. */
 export type Post<Message> = (message: Message, transfer?: readonly ArrayBuffer[]) => void;

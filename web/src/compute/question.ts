@@ -1,7 +1,7 @@
 import { type Watch, Watched } from "../store/watched.js";
-import { isSettled, type JobMessage, type Rules } from "./answers.js";
+import { isSettled, type Rules } from "./answers.js";
 import type { Changes } from "./desk-copy.js";
-import type { Ask } from "./protocol.js";
+import type { Ask, FromDesk } from "./protocol.js";
 import type { Told } from "./told.js";
 
 /** One question about one plan, with its newest answer. */
@@ -63,7 +63,7 @@ export class Question<Value> {
     this.subject.set(this.rules.asked(this.subject.get()));
   }
 
-  hear(message: JobMessage): void {
+  hear(message: FromDesk): void {
     if (message.kind === "beat") {
       const share = this.share.get();
       if (share !== null) this.share.set(Math.max(share, message.done / message.of));

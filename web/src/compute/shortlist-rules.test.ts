@@ -1,22 +1,22 @@
 import type { JudgedMotor } from "@delaywright/engine";
 import { describe, expect, test } from "vitest";
-import type { JobMessage } from "./answers.js";
+import type { FromDesk } from "./protocol.js";
 import { shortlistRules } from "./shortlist-rules.js";
 import type { ShortlistAnswer, ShortlistShelf } from "./told.js";
 
-const shelf = (...motors: string[]): JobMessage => ({
+const shelf = (...motors: string[]): FromDesk => ({
   kind: "shelf",
   job: 1,
   shelf: { motors, names: new Map(), unread: [] } as unknown as ShortlistShelf,
 });
-const rows = (price: number, ...ids: string[]): JobMessage => ({
+const rows = (price: number, ...ids: string[]): FromDesk => ({
   kind: "rows",
   job: 1,
   rows: ids.map((id) => ({ id, price, outcome: "ranked" }) as JudgedMotor),
 });
-const read = (right: boolean): JobMessage => ({ kind: "read", job: 1, issues: [], files: [], right });
-const done: JobMessage = { kind: "done", job: 1 };
-const after = (answer: ShortlistAnswer, ...messages: JobMessage[]) =>
+const read = (right: boolean): FromDesk => ({ kind: "read", job: 1, issues: [], files: [], right });
+const done: FromDesk = { kind: "done", job: 1 };
+const after = (answer: ShortlistAnswer, ...messages: FromDesk[]) =>
   messages.reduce((now, message) => shortlistRules.after(now, message), answer);
 const judged = after(shortlistRules.first, read(true), shelf("a", "b"), rows(1, "a", "b"), done);
 

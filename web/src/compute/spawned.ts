@@ -1,14 +1,23 @@
 /** Most workers that are started, however many cores there are. */
 const MOST_WORKERS = 4;
 
-let ahead: Worker[] | null = null;
+/** One desk, and flyers for the cores that are left. */
+export interface Workers {
+  readonly desk: Worker;
+  readonly flyers: readonly Worker[];
+}
 
-function spawn(): Worker[] {
+let ahead: Workers | null = null;
+
+function spawn(): Workers {
   const count = Math.max(1, Math.min(MOST_WORKERS, navigator.hardwareConcurrency || 2));
-  return Array.from(
-    { length: count },
-    () => new Worker(new URL("./engine.worker.ts", import.meta.url), { type: "module" }),
-  );
+  return {
+    desk: new Worker(new URL("./desk.worker.ts", import.meta.url), { type: "module" }),
+    flyers: Array.from(
+      { length: count - 1 },
+      () => new Worker(new URL("./flyer.worker.ts", import.meta.url), { type: "module" }),
+    ),
+  };
 }
 
 /** Starts the workers of the first crew: they load and compile while the page still loads its own code. */
@@ -17,7 +26,7 @@ export function spawnAhead(): void {
 }
 
 /** Workers for a crew, one for each core up to four: those that were started ahead, or new ones. */
-export function takeWorkers(): Worker[] {
+export function takeWorkers(): Workers {
   const workers = ahead ?? spawn();
   ahead = null;
   return workers;

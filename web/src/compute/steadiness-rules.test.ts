@@ -1,13 +1,14 @@
 import type { SteadinessData } from "@delaywright/documents";
 import { expect, test } from "vitest";
-import { type JobMessage, steadinessRules } from "./answers.js";
+import { steadinessRules } from "./answers.js";
+import type { FromDesk } from "./protocol.js";
 
-const told = (seed: number): JobMessage => ({
+const told = (seed: number): FromDesk => ({
   kind: "steadiness",
   job: 1,
   steadiness: { seed } as SteadinessData,
 });
-const read = (right: boolean): JobMessage => ({ kind: "read", job: 1, issues: [], files: [], right });
+const read = (right: boolean): FromDesk => ({ kind: "read", job: 1, issues: [], files: [], right });
 
 test("the flights of before stay, marked as old, until the new ones have come", () => {
   const first = steadinessRules.after(steadinessRules.first, told(1));

@@ -30,6 +30,15 @@ export function warmUp(): void {
 }
 
 /**
+ * Begins with an answer before the page that shows it is drawn: both take their time, and there is more than one core.
+ *
+ * @param ask `plan`: for its sheet or the pad; `brief`: for its card on the bench
+ */
+export function askAhead(ask: "plan" | "brief", plan: string): void {
+  theComputer().ahead(ask, plan);
+}
+
+/**
  * How far the draws of a plan's answer have come, apart from the answer: it changes many times a second.
  *
  * @param plan path of the plan's document

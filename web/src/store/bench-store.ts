@@ -62,6 +62,8 @@ export class BenchStore {
   readonly steps: Watched<History["last"]>;
   private readonly history = new History();
   private readonly now: () => number;
+  /** Nothing was kept for any plan yet: a first visit need not wait for the database to say so. */
+  private noBriefs = false;
 
   constructor(options: BenchStoreOptions = {}) {
     const { name = DATABASE, now = Date.now, mirror = browserMirror(), patience = PATIENCE } = options;
@@ -93,6 +95,7 @@ export class BenchStore {
     const there = database !== null || this.keeper.saving.get().reason === "unavailable";
     if (!there || this.settings.watched.get().exampleGiven) return;
     if (this.memory.paths().length === 0) {
+      this.noBriefs = true;
       this.change("worked example", this.exampleArrival().edits, { given: true });
     }
     void this.settings.change({ exampleGiven: true });
@@ -276,12 +279,14 @@ export class BenchStore {
 
   /** An answer that was kept for a plan. */
   async readBrief(plan: string): Promise<unknown> {
+    if (this.noBriefs) return null;
     const row = await this.keeper.with((database) => database.briefs.get(plan));
     return row?.brief ?? null;
   }
 
   /** Keeps an answer for a plan, and drops those of plans that are gone. */
   async keepBrief(plan: string, brief: unknown): Promise<void> {
+    this.noBriefs = false;
     await this.keeper.with(async ({ briefs }) => {
       await briefs.put({ plan, brief });
       const gone = (await briefs.toCollection().primaryKeys()).filter((path) => this.memory.get(path) === undefined);

@@ -23,13 +23,11 @@ import type { Share } from "./share.js";
 import { shelfOf } from "./shelf.js";
 import { steadinessOf } from "./steadiness.js";
 import { Dropped, type Task } from "./task.js";
-import { warmInputs } from "./warm-up.js";
 import type { Work } from "./work.js";
 
 /** After how many draws a rough answer is told: once, since each telling draws the page again. */
 const STAGES = [256];
 const SEED = 1;
-const WARM_UP_DRAWS = 1024;
 
 /**
  * So long the desk flies nothing after first odds were told [ms]: where there are two cores the page needs one of them to draw
@@ -93,23 +91,7 @@ export class Desk {
   constructor(options: DeskOptions) {
     this.options = options;
     this.draws = options.draws ?? DRAWS;
-    this.line = new Line(({ job, kind }, error) => {
-      if (kind !== "warm-up") this.options.post({ kind: "failed", job, reason: reasonOf(error) });
-    });
-  }
-
-  /** Gets the engine's code compiled before anything is asked. */
-  warmUp(): void {
-    const run = async (task: Task): Promise<void> => {
-      await decide(warmInputs, {
-        draws: WARM_UP_DRAWS,
-        stages: STAGES,
-        seed: SEED,
-        run: this.runner(task, { aside: true }),
-      });
-    };
-    this.line.add({ kind: "warm-up", job: 0, plan: "", run });
-    this.options.post({ kind: "ready" });
+    this.line = new Line(({ job }, error) => this.options.post({ kind: "failed", job, reason: reasonOf(error) }));
   }
 
   take(message: ToDesk): void {
@@ -171,7 +153,10 @@ export class Desk {
       const run = this.runner(task, { onDone: () => this.beat(job, this.draws, this.draws), aside: true });
       const { seed, model } = decision;
       const delay = standingDelay(ready.inputs, decision);
-      const window = delay === null ? null : await planWindow(ready.inputs, delay, { seed, model, run });
+      const window =
+        delay === null
+          ? null
+          : await planWindow(ready.inputs, delay, { seed, model, run, pause: () => this.step(task) });
       this.options.post({ kind: "window", job, window });
     }
     this.done(job);
@@ -266,6 +251,7 @@ export class Desk {
       seed: SEED,
       otherRockets,
       run,
+      pause: () => this.step(task),
       ...(tellFirst === undefined ? {} : { stages: STAGES, onPart }),
     });
     this.last = { plan, revision, decision };
@@ -285,8 +271,8 @@ export class Desk {
   }
 
   /** Between two steps of work that is done here alone. */
-  private async step(task: Task, beat: () => void): Promise<void> {
-    beat();
+  private async step(task: Task, beat?: () => void): Promise<void> {
+    beat?.();
     await this.options.tick();
     task.check();
   }

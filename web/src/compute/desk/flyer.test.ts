@@ -2,7 +2,7 @@ import { decide, type EnsembleSpec, prepareEnsemble } from "@delaywright/engine"
 import { expect, test } from "vitest";
 import type { FromFlyer } from "../protocol.js";
 import { flyer } from "./flyer.js";
-import { warmInputs } from "./warm-up.js";
+import { warmInputs } from "./warm-inputs.js";
 
 const tick = (): Promise<void> => new Promise((resolve) => setImmediate(resolve));
 const ticks = async (count: number): Promise<void> => {

@@ -102,7 +102,7 @@ export class Share {
     let wake: () => void = () => undefined;
     const cut = (): { from: number; to: number } | null => {
       if (next >= to) return null;
-      const fair = Math.ceil((to - next) / (2 * (flyers.length + 1)));
+      const fair = Math.ceil((to - next) / (4 * (flyers.length + 1)));
       const size = Math.max(SHORTEST_RUN, Math.min(LONGEST_RUN, Math.round(runTime * this.pace), fair));
       const run = { from: next, to: Math.min(to, next + size) };
       next = run.to;

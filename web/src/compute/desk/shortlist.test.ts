@@ -113,7 +113,7 @@ const rowsOf = (said: readonly FromDesk[], job: number): JudgedMotor[] =>
 
 /** What the page makes of all that was said of a job. */
 function answerOf(said: readonly FromDesk[], job: number, before = shortlistRules.first) {
-  const own = said.flatMap((message) => (message.kind !== "ready" && message.job === job ? [message] : []));
+  const own = said.filter((message) => message.job === job);
   return own.reduce((answer, message) => shortlistRules.after(answer, message), shortlistRules.asked(before));
 }
 

@@ -1,83 +1,41 @@
-import type { DecisionInputs } from "@delaywright/engine";
+import { type Kind, readValue } from "@delaywright/documents";
+import { decide } from "@delaywright/engine";
+import { shortRuns } from "./short-runs.js";
+import { Dropped } from "./task.js";
+import { warmInputs } from "./warm-inputs.js";
 
-/** An invented rocket, motor and day: flown once at the start, so that the engine's code is compiled before it is needed. */
-export const warmInputs: DecisionInputs = {
-  air: { elevation: 200, latitude: 0.9, temperature: 288, pressure: 99_000, humidity: 0.5 },
-  wind: { kind: "power", east: 2, north: 1, referenceHeight: 2, exponent: 0.15, gradientHeight: 300 },
-  rocket: {
-    diameter: 0.076,
-    length: 1.4,
-    mass: 1.2,
-    balance: 0.8,
-    inertia: 0.2,
-    inertiaSource: "given",
-    nose: { shape: { kind: "ogive" }, length: 0.3 },
-    transitions: [],
-    finSets: [
-      {
-        shape: { kind: "trapezoid", root: 0.15, tip: 0.08, span: 0.08, sweep: 0.05 },
-        count: 3,
-        at: 1.23,
-        thickness: 0.003,
-        leadingEdge: "round",
-        trailingEdge: "square",
-      },
-    ],
-    fittings: [],
-    roughness: 20e-6,
-    mount: { diameter: 0.038, motorAftAt: 1.4 },
-    drag: { from: "build-up", scale: 1 },
-  },
-  motor: {
-    thrust: { times: [0, 0.05, 1.5, 2], thrusts: [0, 160, 120, 0] },
-    diameter: 0.038,
-    length: 0.2,
-    loadedMass: 0.33,
-    propellantMass: 0.16,
-    delay: {
-      kind: "adjustable",
-      longest: 14,
-      mostRemoved: 8,
-      leastLeft: 0,
-      depthPerSecond: 8e-4,
-      clock: "burnout",
-      cuttingConfirmed: true,
-      toolNamed: "tool",
-    },
-  },
-  ballast: { mass: 0, at: 0 },
-  guide: { travel: 2, tilt: 0.02, toward: 0 },
-  recovery: {
-    motorCharge: "primary",
-    lineStretch: 0.5,
-    main: { canopy: { shape: "flat circular", diameter: 0.9 }, strength: 400 },
-  },
-  tool: {
-    kind: "ends",
-    name: "tool",
-    ends: [
-      { name: "A", removes: { seconds: 6 } },
-      { name: "B", removes: { seconds: 3 } },
-    ],
-    spacers: [{ name: "ring", keepsBack: { seconds: 1 }, count: 2 }],
-    depthPerSecond: 8e-4,
-    depthError: 2e-4,
-  },
-  limits: { openingSpeed: 20, openingHeight: 100, leastClean: 0.8, leastHolds: 0.99 },
-  spread: {
-    dragScale: 0.1,
-    totalImpulse: 0.03,
-    burnTime: 0.03,
-    mass: 0.01,
-    inertia: 0.1,
-    balance: 0.005,
-    guideTilt: 0.02,
-    windSpeed: 0.2,
-    windFrom: 0.2,
-    windExponent: 0.05,
-    windFloor: 0.3,
-    temperature: 2,
-    delay: { seconds: 0.75, fraction: 0.1 },
-  },
-  fieldLimits: {},
-};
+/** As many draws as first odds take. */
+const DRAWS = 256;
+
+/** What most plans are made of. */
+const kinds: readonly Kind[] = ["tool", "field", "motor", "rocket", "plan"];
+
+/**
+ * Gets the code of an answer compiled while the page still loads its own: documents are read, and an invented plan is decided as
+ * far as first odds, here and in short runs.
+ *
+ * @param tick resolves after the messages that have come were taken
+ * @returns ends it, once there is something to do
+ */
+export function warmUp(tick: () => Promise<void>): () => void {
+  let over = false;
+  const pause = async (): Promise<void> => {
+    await tick();
+    if (over) throw new Dropped();
+  };
+  const onPart = (): never => {
+    throw new Dropped();
+  };
+  const warm = async (): Promise<void> => {
+    for (const kind of kinds) {
+      readValue({ kind, version: 1 }, { file: kind });
+      await pause();
+    }
+    await decide(warmInputs, { draws: 2 * DRAWS, stages: [DRAWS], run: shortRuns(pause), onPart });
+  };
+  // a defect in it is one in every answer, too: those tell it
+  warm().catch(() => undefined);
+  return () => {
+    over = true;
+  };
+}

@@ -1,8 +1,8 @@
 import type { Ask } from "../protocol.js";
 import type { Task } from "./task.js";
 
-/** What the desk works on; `pictures` follow a plan's answer, `warm-up` comes once, before anything was asked. */
-export type WorkKind = Ask | "pictures" | "warm-up";
+/** What the desk works on; `pictures` follow a plan's answer. */
+export type WorkKind = Ask | "pictures";
 
 /** One piece of work that waits or is under way. */
 export interface Work {
@@ -21,7 +21,6 @@ const ranks: Readonly<Record<WorkKind, number>> = {
   pictures: 3,
   shortlist: 4,
   brief: 5,
-  "warm-up": 6,
 };
 
 /** Is the first more urgent? */
