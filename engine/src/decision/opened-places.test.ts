@@ -25,6 +25,11 @@ test("openedPlaces() follows draws with pauses to the places, to the bit, where 
   expect(north).toEqual(whole.north);
 });
 
+test("openedPlaces() of no draws are none", async () => {
+  const { east, north } = await openedPlaces(plan, setting, { rough, draws: 0 }, told);
+  expect([east.length, north.length]).toEqual([0, 0]);
+});
+
 test("decide() and weatherWindow() reject with what their pause rejects with", async () => {
   const off = new Error("called off");
   const pause = () => Promise.reject(off);

@@ -40,10 +40,13 @@ export async function openedPlaces(
   const fly = prepareFlightSample(flightSampleSpec(inputs, setting, { ...options, flight: rough }));
   const count = Math.min(most, draws);
   const flown = [];
-  for (let from = 0; from < count; from += run) {
-    flown.push(fly(from, Math.min(count, from + run)));
+  let to = 0;
+  do {
+    const from = to;
+    to = Math.min(count, from + run);
+    flown.push(fly(from, to));
     await pause?.();
-  }
+  } while (to < count);
   return joinFlightSamples(flown).opened;
 }
 

@@ -1,5 +1,8 @@
 const GRAVITY = 9.80665;
 
+/** Usual way that a canopy covers while it fills: 60 m²/s over its steady descent [m]; one sigma of its logarithm where none is known. Own default, no source. */
+export const usualFill = { way: 60, error: 0.6 } as const;
+
 /** A fall on equal steps of time. */
 export interface Fall {
   readonly step: number;

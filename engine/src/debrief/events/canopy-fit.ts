@@ -1,6 +1,6 @@
 import { dampedFit } from "../fit/damped-fit.js";
 import { interpolated } from "../interpolated.js";
-import { between, type Fall, fallUnder } from "./canopy-fall.js";
+import { between, type Fall, fallUnder, usualFill } from "./canopy-fall.js";
 import { departureAgrees, type Look, rowsBetween } from "./look.js";
 import { noiseOfRows } from "./noise-of-rows.js";
 
@@ -40,8 +40,8 @@ export interface CanopyGuess {
   readonly departsOver?: number;
 }
 
-/** Usual way that a canopy covers while it fills: 60 m²/s over its steady descent [m]; one sigma of it, and of a known one. */
-const usualFill = { way: 60, usualError: 0.6, knownError: 0.35 } as const;
+/** One sigma of the logarithm of a known way that a canopy covers while it fills. Own default, no source. */
+const KNOWN_FILL = 0.35;
 /** Airspeed at which a canopy fills that opens near the top [m/s]. */
 const SPEED_AT_TOP = 9;
 /** Drag before it over mass and speed squared, and one sigma [1/m]: falling nearly freely. */
@@ -73,7 +73,7 @@ export function canopyFit(look: Look, guess: CanopyGuess): CanopyFit | null {
   const known = look.hints.fillDistances?.first;
   const way = known ?? usualFill.way / guess.after;
   const length = way / SPEED_AT_TOP;
-  const fill: [number, number] = [length, length * (known === undefined ? usualFill.usualError : usualFill.knownError)];
+  const fill: [number, number] = [length, length * (known === undefined ? usualFill.error : KNOWN_FILL)];
   const sideways: [number, number] = [6, 8];
   const steps = [0.1, 0.2, 2, 0.5, 0.5, 1, 0.1 * FREE_FALL];
   const fit = dampedFit(residualsAt, [guess.time, fill[0], sideways[0], guess.after, h0, v0, FREE_FALL], {

@@ -1,7 +1,7 @@
 import { timeToFill } from "../../packing/canopy.js";
 import { type DampedFit, dampedFit } from "../fit/damped-fit.js";
 import { interpolated } from "../interpolated.js";
-import { between, type Fall, fallUnder } from "./canopy-fall.js";
+import { between, type Fall, fallUnder, usualFill } from "./canopy-fall.js";
 import { feltPull, hangOf } from "./felt-pull.js";
 import { lagged } from "./lagged.js";
 import { accelerometerLag, type Lag, type Look, rowsBetween } from "./look.js";
@@ -29,10 +29,10 @@ export interface MainGuess {
 }
 
 /**
- * Usual way that a canopy covers while it fills: 60 m²/s over its steady descent [m]. One sigma of its logarithm, and of a
- * known one's: texts differ by 0.3 on one kind of canopy. Own default, no source.
+ * One sigma of the logarithm of a known way that a canopy covers while it fills: texts differ by 0.3 on one kind of canopy, and how its
+ * drag grows is fitted apart. Own default, no source.
  */
-const usualFill = { way: 60, usualError: 0.6, knownError: 0.25 } as const;
+const KNOWN_FILL = 0.25;
 /** Power of the filling time by which the drag area grows, and one sigma. T. W. Knacke, NWC TP 6575 (1991), 5.4, memory; its error own default. */
 const growth: [number, number] = [2, 0.3];
 /** A canopy that carries falls steadily up to this [m/s], one sigma. Own default, no source. */
@@ -86,7 +86,7 @@ export function mainFit(look: Look, guess: MainGuess, lag: Lag): MainFit | null 
   const steps = [0.1, 0.2, 0.5, 0.5, 1, 0.1 * body, 0.05, 0.2];
   const priors = [
     null,
-    [0, known === undefined ? usualFill.usualError : usualFill.knownError],
+    [0, known === undefined ? usualFill.error : KNOWN_FILL],
     [guess.after, 0.3 + 0.05 * guess.after],
     null,
     [0, STEADY],
