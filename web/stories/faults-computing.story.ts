@@ -79,12 +79,16 @@ story(
 
 story("a screen that breaks down still gives the documents out", async ({ bench, page, guard }) => {
   guard.expects(/struck/);
+  const sheet = bench.card(WORKED_EXAMPLE).getByRole("link", { name: WORKED_EXAMPLE, exact: true });
+  const address = (await sheet.getAttribute("href")) ?? "";
   await page.evaluate(() => {
     Number.prototype.toFixed = () => {
       throw new Error("struck");
     };
   });
-  await bench.card(WORKED_EXAMPLE).getByRole("link", { name: WORKED_EXAMPLE, exact: true }).click();
+  // the bench may break down before, when the last odds come for its card
+  await page.evaluate((hash) => location.assign(hash), address);
+  await expect(bench.card(WORKED_EXAMPLE)).toHaveCount(0);
   await expect(page.getByRole("heading", { level: 1, name: "The bench met a defect of its own" })).toBeVisible();
   const saved = page.waitForEvent("download");
   await page.getByRole("button", { name: "Export everything" }).click();
