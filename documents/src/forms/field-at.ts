@@ -40,12 +40,11 @@ const MOST_KNOWN = 5000;
  * fieldAt("rocket", "fins[0].root")?.dimension; // "length"
  */
 export function fieldAt(kind: Kind, path: string | FieldPath): FieldShape | undefined {
-  const steps = stepsOf(path);
-  if (steps === undefined) return undefined;
-  const key = `${kind} ${JSON.stringify(steps)}`;
+  const key = typeof path === "string" ? `${kind} ${path}` : `${kind}: ${JSON.stringify(path)}`;
   if (known.has(key)) return known.get(key);
   if (known.size >= MOST_KNOWN) known.clear();
-  const shape = shapeAt(kinds[kind].schema(), steps);
+  const steps = stepsOf(path);
+  const shape = steps && shapeAt(kinds[kind].schema(), steps);
   known.set(key, shape);
   return shape;
 }

@@ -4,6 +4,10 @@ export type FieldPath = readonly (string | number)[];
 /** Longest path that is looked at, in steps: no document is deeper. */
 const DEEPEST = 64;
 
+/** Paths that were asked for before: forms ask for the same ones with every key that is typed. */
+const known = new Map<string, FieldPath | undefined>();
+const MOST_KNOWN = 5000;
+
 /**
  * A path as steps.
  *
@@ -14,7 +18,14 @@ const DEEPEST = 64;
  */
 export function stepsOf(path: string | FieldPath): FieldPath | undefined {
   if (typeof path !== "string") return path;
-  if (path === "") return [];
+  if (known.has(path)) return known.get(path);
+  if (known.size >= MOST_KNOWN) known.clear();
+  const steps = parted(path);
+  known.set(path, steps && Object.freeze(steps));
+  return steps;
+}
+
+function parted(path: string): (string | number)[] | undefined {
   const steps: (string | number)[] = [];
   const pattern = /(?:^|\.)([^.[\]]+)|\[(\d{1,6})\]/y;
   while (pattern.lastIndex < path.length && steps.length < DEEPEST) {

@@ -32,17 +32,18 @@ export function padTemperature(field: FieldAir): number {
  * fieldAir({ elevation: 210, latitude: 0.913, temperature: 285.15, pressure: 98_700 })(0).density; // 1.2058
  */
 export function fieldAir(field: FieldAir): (z: number) => Air {
-  const standard = standardAirAt(field.elevation);
+  const { elevation } = field;
+  const standard = standardAirAt(elevation);
   const temperature = padTemperature(field);
   const pressure = field.pressure ?? standard.pressure;
   const vapourPressure = (field.humidity ?? 0) * saturationPressure(temperature);
   const column = airColumn({
     shift: temperature - standard.temperature,
     virtualFactor: virtualTemperature({ temperature, pressure, vapourPressure }) / temperature,
-    anchorAltitude: geopotential(field.elevation),
+    anchorAltitude: geopotential(elevation),
     anchorPressure: pressure,
   });
-  return (z) => column(geopotential(field.elevation + z));
+  return (z) => column(geopotential(elevation + z));
 }
 
 /**

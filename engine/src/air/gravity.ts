@@ -75,9 +75,10 @@ export interface FieldGravity {
  * fieldGravity({ latitude: Math.PI / 4, elevation: 500 }).at(500); // 9.8031129
  */
 export function fieldGravity(field: Pick<FieldAir, "latitude" | "elevation">): FieldGravity {
-  const { onEllipsoid, linear, quadratic } = gravityAtLatitude(field.latitude);
+  const { elevation, latitude } = field;
+  const { onEllipsoid, linear, quadratic } = gravityAtLatitude(latitude);
   const at = (z: number) => {
-    const altitude = field.elevation + z;
+    const altitude = elevation + z;
     return onEllipsoid * (1 + altitude * (linear + quadratic * altitude));
   };
   return { surface: at(0), at };

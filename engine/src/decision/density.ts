@@ -60,7 +60,7 @@ function kernelWidth(sample: Float64Array): number | null {
   const mean = sample.reduce((a, b) => a + b, 0) / count;
   const sd = Math.sqrt(sample.reduce((sum, v) => sum + (v - mean) ** 2, 0) / (count - 1));
   if (!(sd > 1e-9 * (1 + Math.abs(mean)))) return null;
-  const [low, high] = quantilesOf(sample, [0.25, 0.75]) as [number, number];
-  const bulk = (high - low) / 1.34;
+  const quartiles = quantilesOf(sample, [0.25, 0.75]);
+  const bulk = (quartiles[1]! - quartiles[0]!) / 1.34;
   return 0.9 * (bulk > 1e-3 * sd ? Math.min(sd, bulk) : sd) * count ** -0.2;
 }

@@ -33,16 +33,16 @@ export function flightFigures(
     };
   }
   const density = densityOf(coasts);
-  const speeds = quantilesOf(flownColumn(chunk, APOGEE_AIRSPEED), [0.5, 0.95]) as [number, number];
+  const speeds = quantilesOf(flownColumn(chunk, APOGEE_AIRSPEED), [0.5, 0.95]);
   return {
     coast: { nominal, ...band(coasts), density },
     apogeeHeight: band(flownColumn(chunk, APOGEE_HEIGHT)),
-    apogeeAirspeed: { p50: speeds[0], p95: speeds[1] },
+    apogeeAirspeed: { p50: speeds[0]!, p95: speeds[1]! },
   };
 }
 
 /** The middle, and where 5 % lie below and above. */
-function band(values: Float64Array): { p05: number; p50: number; p95: number } {
-  const [p05, p50, p95] = quantilesOf(values, [0.05, 0.5, 0.95]) as [number, number, number];
-  return { p05, p50, p95 };
+export function band(values: Float64Array): { p05: number; p50: number; p95: number } {
+  const at = quantilesOf(values, [0.05, 0.5, 0.95]);
+  return { p05: at[0]!, p50: at[1]!, p95: at[2]! };
 }

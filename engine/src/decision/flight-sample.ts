@@ -89,34 +89,46 @@ export const descentPoints = 48;
  * const sample = prepareFlightSample(flightSampleSpec(inputs, { delay: 10, delaySd: 1 }))(0, 256);
  */
 export function prepareFlightSample(spec: FlightSampleSpec): (from: number, to: number) => FlightSampleChunk {
-  const { inputs, options, spread, opening, seed, top, topMach } = spec.ensemble;
-  const model = prepareFlight(inputs, options);
-  const tables = fastTables(model, top, topMach);
-  // steps are recorded from burnout on: with none in sight they are from the guide on
-  const work = new FastWork({ ...tables, model: { ...model, burn: { ...model.burn, end: 0 } } });
-  const descent = new CanopyFall(work, model);
-  const judge = new JudgeWork(opening, work.records.length / recordSize);
-  const normals = new Float64Array(drawSize);
-  const values = new DrawnValues();
-  const flight = new FastOutcome();
-  const judged = new Float64Array(judgedSize);
-  const opened = new Float64Array(sampleSize);
-  const times = Float64Array.from({ length: unopenedPoints }, (_, k) => spec.until * (k / (unopenedPoints - 1)) ** 1.5);
+  const sampler = new Sampler(spec);
+  return (from, to) => sampler.fly(from, to);
+}
 
-  return (from, to) => {
+/** Tables and memory of one sample. A class, so that its code outlives it. */
+class Sampler {
+  private readonly ensemble: EnsembleSpec;
+  private readonly burnEnd: number;
+  private readonly work: FastWork;
+  private readonly descent: CanopyFall;
+  private readonly judge: JudgeWork;
+  private readonly times: Float64Array;
+  private readonly normals = new Float64Array(drawSize);
+  private readonly values = new DrawnValues();
+  private readonly flight = new FastOutcome();
+  private readonly judged = new Float64Array(judgedSize);
+  private readonly opened = new Float64Array(sampleSize);
+
+  constructor({ ensemble, until }: FlightSampleSpec) {
+    const model = prepareFlight(ensemble.inputs, ensemble.options);
+    const tables = fastTables(model, ensemble.top, ensemble.topMach);
+    this.ensemble = ensemble;
+    this.burnEnd = model.burn.end;
+    // steps are recorded from burnout on: with none in sight they are from the guide on
+    this.work = new FastWork({ ...tables, model: { ...model, burn: { ...model.burn, end: 0 } } });
+    this.descent = new CanopyFall(this.work, model);
+    this.judge = new JudgeWork(ensemble.opening, this.work.records.length / recordSize);
+    this.times = Float64Array.from({ length: unopenedPoints }, (_, k) => until * (k / (unopenedPoints - 1)) ** 1.5);
+  }
+
+  fly(from: number, to: number): FlightSampleChunk {
+    const { work, judge, flight, times, opened } = this;
     const out = emptySample(from, to, times);
     for (let i = 0; i < to - from; i++) {
-      drawNormals(seed, from + i, normals);
-      drawnValues(spread, normals, values);
-      setDraw(work, values);
-      flyDraw(spec.ensemble, work, values, from + i, flight);
-      flight.burnout = model.burn.end * values.burnTime;
-      flight.flew = flight.flew && flight.landingTime > flight.burnout;
+      this.flyDraw(from + i);
       if (flight.flew) {
         heightsAt(work, flight, times, out.unopenedHeights.subarray(i * unopenedPoints, (i + 1) * unopenedPoints));
         dropBefore(work, flight, flight.burnout);
       }
-      judgeFlight(judge, work, flight, model.burn.end, normals[drawSize - 1]!, judged, 0, opened, 0);
+      judgeFlight(judge, work, flight, this.burnEnd, this.normals[drawSize - 1]!, this.judged, 0, opened, 0);
       if (!flight.flew) continue;
       out.top.time[i] = flight.apogeeTime;
       out.top.height[i] = flight.apogeeHeight;
@@ -129,27 +141,38 @@ export function prepareFlightSample(spec: FlightSampleSpec): (from: number, to: 
       while (stretch < judge.edgeCount && time >= judge.edges[stretch]!) stretch += 1;
       out.outcome[i] = judge.classes[stretch]!;
       out.holds[i] = judge.holding[stretch]!;
-      openDraw(out, i, time);
+      this.openDraw(out, i, time);
     }
     return out;
-  };
+  }
 
-  function openDraw(out: FlightSampleChunk, i: number, time: number): void {
-    const start = motionAt(work, flight, time);
+  private flyDraw(draw: number): void {
+    const { ensemble, work, normals, values, flight } = this;
+    drawNormals(ensemble.seed, draw, normals);
+    drawnValues(ensemble.spread, normals, values);
+    setDraw(work, values);
+    flyDraw(ensemble, work, values, draw, flight);
+    flight.burnout = this.burnEnd * values.burnTime;
+    flight.flew = flight.flew && flight.landingTime > flight.burnout;
+  }
+
+  private openDraw(out: FlightSampleChunk, i: number, time: number): void {
+    const { descent, opened } = this;
+    const start = motionAt(this.work, this.flight, time);
     out.opening.time[i] = time;
     out.opening.height[i] = opened[1]!;
     out.opening.airspeed[i] = opened[0]!;
     out.opening.east[i] = start[0]!;
     out.opening.north[i] = start[1]!;
-    if (!descent.fall(start, time, values.dragScale)) return;
-    const [east, north, , eastSpeed, northSpeed, climb] = descent.state;
+    if (!descent.fall(start, time, this.values.dragScale)) return;
+    const { state, knots } = descent;
     out.opened.time[i] = descent.time;
-    out.opened.east[i] = east!;
-    out.opened.north[i] = north!;
-    out.opened.groundSpeed[i] = Math.hypot(eastSpeed!, northSpeed!, climb!);
-    out.opened.descentSpeed[i] = -climb!;
+    out.opened.east[i] = state[0]!;
+    out.opened.north[i] = state[1]!;
+    out.opened.groundSpeed[i] = Math.hypot(state[3]!, state[4]!, state[5]!);
+    out.opened.descentSpeed[i] = -state[5]!;
     for (let k = 0; k < descentPoints; k++) {
-      const moment = momentOf(descent.knots, k);
+      const moment = momentOf(knots, k);
       out.descentTimes[i * descentPoints + k] = moment;
       out.descentHeights[i * descentPoints + k] = k === descentPoints - 1 ? 0 : descent.heightAt(moment);
     }

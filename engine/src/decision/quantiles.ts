@@ -14,46 +14,41 @@ const mostShelves = 4096;
  * @returns one quantile a share, in the unit of the values
  * @source distribution counting: D. E. Knuth, The Art of Computer Programming 3 (1973), 5.2, algorithm D; memory
  * @example
- * quantilesOf(Float64Array.of(8, 1, 4, 2), [0.5, 0.75]); // [3, 5]
+ * quantilesOf(Float64Array.of(8, 1, 4, 2), [0.5, 0.75])[1]; // 5
  */
-export function quantilesOf(values: Float64Array, shares: readonly number[]): number[] {
+export function quantilesOf(values: Float64Array, shares: readonly number[]): Float64Array {
   const last = values.length - 1;
-  const at = ranked(
-    values,
-    shares.flatMap((share) => {
-      const below = Math.floor(share * last);
-      return [below, Math.min(below + 1, last)];
-    }),
-  );
-  return shares.map((share) => {
-    const place = share * last;
-    const below = Math.floor(place);
-    const low = at(below);
-    return low + (place - below) * (at(Math.min(below + 1, last)) - low);
-  });
+  const ranks = new Uint32Array(2 * shares.length);
+  for (let k = 0; k < shares.length; k++) {
+    const below = Math.floor(shares[k]! * last);
+    ranks[2 * k] = below;
+    ranks[2 * k + 1] = Math.min(below + 1, last);
+  }
+  const ranked = valuesOfRanks(values, ranks);
+  const quantiles = new Float64Array(shares.length);
+  for (let k = 0; k < shares.length; k++) {
+    const part = shares[k]! * last - ranks[2 * k]!;
+    const low = ranked[2 * k]!;
+    quantiles[k] = low + part * (ranked[2 * k + 1]! - low);
+  }
+  return quantiles;
 }
 
-/** Finds the values of the wanted ranks, 0 the least. */
-function ranked(values: Float64Array, ranks: readonly number[]): (rank: number) => number {
+/** The values of the wanted ranks, 0 the least. */
+function valuesOfRanks(values: Float64Array, ranks: Uint32Array): Float64Array {
+  const found = new Float64Array(ranks.length);
   const shelves = few < values.length ? shelvesOf(values) : null;
   if (shelves === null) {
     const sorted = Float64Array.from(values).sort();
-    return (rank) => sorted[rank]!;
+    for (let k = 0; k < ranks.length; k++) found[k] = sorted[ranks[k]!]!;
+    return found;
   }
   const { shelfOf, firstRank } = shelves;
-  const sorted = new Map<number, Float64Array>();
-  const shelfWith = (rank: number): number => {
-    let [low, high] = [0, firstRank.length - 2];
-    while (low < high) {
-      const middle = (low + high + 1) >> 1;
-      if (firstRank[middle]! <= rank) low = middle;
-      else high = middle - 1;
-    }
-    return low;
-  };
   const filled = new Uint32Array(firstRank.length - 1);
   const wanted = new Uint8Array(firstRank.length - 1);
-  for (const shelf of ranks.map(shelfWith)) {
+  const sorted = new Map<number, Float64Array>();
+  for (let k = 0; k < ranks.length; k++) {
+    const shelf = shelfWith(firstRank, ranks[k]!);
     if (wanted[shelf] === 0) sorted.set(shelf, new Float64Array(firstRank[shelf + 1]! - firstRank[shelf]!));
     wanted[shelf] = 1;
   }
@@ -63,10 +58,22 @@ function ranked(values: Float64Array, ranks: readonly number[]): (rank: number) 
     sorted.get(shelf)![filled[shelf]!++] = values[i]!;
   }
   for (const row of sorted.values()) row.sort();
-  return (rank) => {
-    const shelf = shelfWith(rank);
-    return sorted.get(shelf)![rank - firstRank[shelf]!]!;
-  };
+  for (let k = 0; k < ranks.length; k++) {
+    const shelf = shelfWith(firstRank, ranks[k]!);
+    found[k] = sorted.get(shelf)![ranks[k]! - firstRank[shelf]!]!;
+  }
+  return found;
+}
+
+/** The shelf that holds a rank. */
+function shelfWith(firstRank: Uint32Array, rank: number): number {
+  let [low, high] = [0, firstRank.length - 2];
+  while (low < high) {
+    const middle = (low + high + 1) >> 1;
+    if (firstRank[middle]! <= rank) low = middle;
+    else high = middle - 1;
+  }
+  return low;
 }
 
 /** On which shelf each value lies, and the rank of the first on each; null where they cannot be told apart by width. */

@@ -77,18 +77,13 @@ export function openingsOf(
   }
   if (count === 0) return noOpenings;
   const opened = (column: Float64Array): Float64Array => column.subarray(0, count);
-  const [slow, speed, fast, fastest] = quantilesOf(opened(speeds), [0.05, 0.5, 0.9, 0.95]) as [
-    number,
-    number,
-    number,
-    number,
-  ];
-  const [lowest, low, height] = quantilesOf(opened(heights), [0.05, 0.1, 0.5]) as [number, number, number];
-  const [early, timing, late] = quantilesOf(opened(timings), [0.05, 0.5, 0.95]) as [number, number, number];
+  const speed = quantilesOf(opened(speeds), [0.05, 0.5, 0.9, 0.95]);
+  const height = quantilesOf(opened(heights), [0.05, 0.1, 0.5]);
+  const timing = quantilesOf(opened(timings), [0.05, 0.5, 0.95]);
   return {
-    openingSpeed: { p05: slow, p50: speed, p90: fast, p95: fastest },
-    openingHeight: { p05: lowest, p10: low, p50: height },
-    secondsFromApogee: { p05: early, p50: timing, p95: late },
+    openingSpeed: { p05: speed[0]!, p50: speed[1]!, p90: speed[2]!, p95: speed[3]! },
+    openingHeight: { p05: height[0]!, p10: height[1]!, p50: height[2]! },
+    secondsFromApogee: { p05: timing[0]!, p50: timing[1]!, p95: timing[2]! },
   };
 }
 

@@ -15,41 +15,47 @@ const shearStep = 0.05;
  * path. Without it this is the plain aligned model.
  */
 export function alignedRates(model: FlightModel, stretch: Stretch, settled: boolean): Derivatives {
-  return (t, y, rates) => {
-    const z = y[2]!;
-    const [vx, vy, vz] = [y[3]!, y[4]!, y[5]!];
-    const { mass } = massIn(model, stretch, t);
-    const air = model.airAt(z);
-    const wind = model.windAt(z);
-    const [ux, uy, uz] = [vx - wind[0], vy - wind[1], vz - wind[2]];
-    const speed = Math.sqrt(ux * ux + uy * uy + uz * uz);
-    const mach = speed / air.soundSpeed;
-    const drag =
-      0.5 *
-      air.density *
-      speed *
-      model.area *
-      model.drag(mach, (speed * air.density) / air.viscosity, stretch.thrusting);
-    const push = ((speed > 0 ? thrustIn(stretch, t) / speed : 0) - drag) / mass;
-    rates[0] = vx;
-    rates[1] = vy;
-    rates[2] = vz;
-    rates[3] = push * ux;
-    rates[4] = push * uy;
-    rates[5] = push * uz - model.gravityAt(z);
-    if (!settled || speed === 0) return;
+  return (t, y, rates) => alignedRatesAt(model, stretch, settled, t, y, rates);
+}
 
-    const growth = turnGrowth(model.gravityAt(z), uz / speed, push * speed, speed);
-    const { resistance } = trimAt(model, stretch, { time: t, density: air.density, speed, mach, growth });
-    const [sx, sy] = shear(model, z);
-    // gravity less the change of the wind met on the way up, across the path
-    const [gx, gy, gz] = [-sx * vz, -sy * vz, -model.gravityAt(z)];
-    const alongPath = (gx * ux + gy * uy + gz * uz) / (speed * speed);
-    const slow = resistance / (speed + resistance);
-    rates[3]! -= slow * (gx - alongPath * ux);
-    rates[4]! -= slow * (gy - alongPath * uy);
-    rates[5]! -= slow * (gz - alongPath * uz);
-  };
+/** One function for all flights, as `pitchingRatesAt` is. */
+function alignedRatesAt(
+  model: FlightModel,
+  stretch: Stretch,
+  settled: boolean,
+  t: number,
+  y: Float64Array,
+  rates: Float64Array,
+): void {
+  const z = y[2]!;
+  const [vx, vy, vz] = [y[3]!, y[4]!, y[5]!];
+  const { mass } = massIn(model, stretch, t);
+  const air = model.airAt(z);
+  const wind = model.windAt(z);
+  const [ux, uy, uz] = [vx - wind[0], vy - wind[1], vz - wind[2]];
+  const speed = Math.sqrt(ux * ux + uy * uy + uz * uz);
+  const mach = speed / air.soundSpeed;
+  const drag =
+    0.5 * air.density * speed * model.area * model.drag(mach, (speed * air.density) / air.viscosity, stretch.thrusting);
+  const push = ((speed > 0 ? thrustIn(stretch, t) / speed : 0) - drag) / mass;
+  rates[0] = vx;
+  rates[1] = vy;
+  rates[2] = vz;
+  rates[3] = push * ux;
+  rates[4] = push * uy;
+  rates[5] = push * uz - model.gravityAt(z);
+  if (!settled || speed === 0) return;
+
+  const growth = turnGrowth(model.gravityAt(z), uz / speed, push * speed, speed);
+  const { resistance } = trimAt(model, stretch, { time: t, density: air.density, speed, mach, growth });
+  const [sx, sy] = shear(model, z);
+  // gravity less the change of the wind met on the way up, across the path
+  const [gx, gy, gz] = [-sx * vz, -sy * vz, -model.gravityAt(z)];
+  const alongPath = (gx * ux + gy * uy + gz * uz) / (speed * speed);
+  const slow = resistance / (speed + resistance);
+  rates[3]! -= slow * (gx - alongPath * ux);
+  rates[4]! -= slow * (gy - alongPath * uy);
+  rates[5]! -= slow * (gz - alongPath * uz);
 }
 
 /** Change of the wind per metre of height [1/s], east and north. */

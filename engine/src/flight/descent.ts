@@ -35,6 +35,40 @@ export interface Descent {
   readonly at: (time: number) => Kinematics;
 }
 
+/** A canopy that grows, from its line stretch on [s]. */
+interface GrownCanopy {
+  readonly canopy: Canopy;
+  readonly from: number;
+  readonly fill: number;
+  /** Drag area when full [m²]. */
+  readonly full: number;
+}
+
+/** A point mass under its canopies. One function for all descents, as `pitchingRatesAt` is for all flights. */
+function fallingAt(
+  model: FlightModel,
+  grown: readonly GrownCanopy[],
+  bodyArea: number,
+  mass: number,
+  t: number,
+  y: Float64Array,
+  rates: Float64Array,
+): void {
+  const air = model.airAt(y[2]!);
+  const wind = model.windAt(y[2]!);
+  const [ux, uy, uz] = [y[3]! - wind[0], y[4]! - wind[1], y[5]! - wind[2]];
+  let dragArea = bodyArea;
+  for (const c of grown)
+    dragArea += c.full * Math.min(1, Math.max(0, (t - c.from) / c.fill)) ** canopyData[c.canopy.shape].growth;
+  const slow = (0.5 * air.density * Math.hypot(ux, uy, uz) * dragArea) / mass;
+  rates[0] = y[3]!;
+  rates[1] = y[4]!;
+  rates[2] = y[5]!;
+  rates[3] = -slow * ux;
+  rates[4] = -slow * uy;
+  rates[5] = -slow * uz - model.gravityAt(y[2]!);
+}
+
 /**
  * Follows an opened rocket to the ground.
  *
@@ -54,7 +88,7 @@ export function descend(model: FlightModel, opened: Kinematics, tolerance: numbe
   const openings: OpenedCanopy[] = [];
   const legs: Leg<"canopy">[] = [];
   const stretch = model.stretches[model.stretches.length - 1]!;
-  const grown: { canopy: Canopy; from: number; fill: number; full: number }[] = [];
+  const grown: GrownCanopy[] = [];
 
   const open = (
     which: "drogue" | "main",
@@ -65,16 +99,7 @@ export function descend(model: FlightModel, opened: Kinematics, tolerance: numbe
     openings.push({ which, ...at, fill });
     grown.push({ canopy, from: at.time, fill, full: canopyDragArea(canopy) });
   };
-  const rates: Derivatives = (t, y, out) => {
-    const air = model.airAt(y[2]!);
-    const wind = model.windAt(y[2]!);
-    const [ux, uy, uz] = [y[3]! - wind[0], y[4]! - wind[1], y[5]! - wind[2]];
-    let dragArea = bodyArea;
-    for (const c of grown)
-      dragArea += c.full * Math.min(1, Math.max(0, (t - c.from) / c.fill)) ** canopyData[c.canopy.shape].growth;
-    const slow = (0.5 * air.density * Math.hypot(ux, uy, uz) * dragArea) / mass;
-    out.set([y[3]!, y[4]!, y[5]!, -slow * ux, -slow * uy, -slow * uz - model.gravityAt(y[2]!)]);
-  };
+  const rates: Derivatives = (t, y, out) => fallingAt(model, grown, bodyArea, mass, t, y, out);
   const airspeedOf = (y: Float64Array): number => {
     const wind = model.windAt(y[2]!);
     return Math.hypot(y[3]! - wind[0], y[4]! - wind[1], y[5]! - wind[2]);

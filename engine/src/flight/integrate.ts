@@ -92,6 +92,106 @@ const mostSteps = 200_000;
 const stepsInBlock = 64;
 
 /**
+ * One step after another, with the memory that they share.
+ *
+ * A class, and not functions made anew for each integration: what was compiled for those is thrown away with them, and
+ * compiled again for the next flight (docs/decisions/0017-code-that-stays.md).
+ */
+class Stepper {
+  t: number;
+  readonly y: Float64Array;
+  /** Where the last step that was tried ends. */
+  readonly next: Float64Array;
+  /** Calls of the right-hand side. */
+  calls = 1;
+  private readonly derivatives: Derivatives;
+  private readonly tolerance: number;
+  private readonly scales: Float64Array;
+  private readonly stage: Float64Array;
+  private readonly k: Stages;
+  private block = new Float64Array();
+  private taken = 0;
+
+  constructor(derivatives: Derivatives, start: Float64Array, from: number, { tolerance, scales }: IntegrateOptions) {
+    const n = start.length;
+    this.derivatives = derivatives;
+    this.tolerance = tolerance;
+    this.scales = Float64Array.from({ length: n }, (_, c) => scales[c] as number);
+    this.k = Array.from({ length: 7 }, () => new Float64Array(n)) as Stages;
+    this.stage = new Float64Array(n);
+    this.next = new Float64Array(n);
+    this.y = Float64Array.from(start);
+    this.t = from;
+    derivatives(from, this.y, this.k[0]);
+  }
+
+  /** Tries a step from where it stands. Returns its error as a share of what is allowed. */
+  tryStep(h: number): number {
+    const { t, y, next, stage, derivatives, tolerance, scales } = this;
+    const [k0, k1, k2, k3, k4, k5, k6] = this.k;
+    const n = y.length;
+    for (let c = 0; c < n; c++) stage[c] = y[c]! + h * (a21 * k0[c]!);
+    derivatives(t + c2 * h, stage, k1);
+    for (let c = 0; c < n; c++) stage[c] = y[c]! + h * (a31 * k0[c]! + a32 * k1[c]!);
+    derivatives(t + c3 * h, stage, k2);
+    for (let c = 0; c < n; c++) stage[c] = y[c]! + h * (a41 * k0[c]! + a42 * k1[c]! + a43 * k2[c]!);
+    derivatives(t + c4 * h, stage, k3);
+    for (let c = 0; c < n; c++) stage[c] = y[c]! + h * (a51 * k0[c]! + a52 * k1[c]! + a53 * k2[c]! + a54 * k3[c]!);
+    derivatives(t + c5 * h, stage, k4);
+    for (let c = 0; c < n; c++)
+      stage[c] = y[c]! + h * (a61 * k0[c]! + a62 * k1[c]! + a63 * k2[c]! + a64 * k3[c]! + a65 * k4[c]!);
+    derivatives(t + h, stage, k5);
+    for (let c = 0; c < n; c++)
+      next[c] = y[c]! + h * (b1 * k0[c]! + b3 * k2[c]! + b4 * k3[c]! + b5 * k4[c]! + b6 * k5[c]!);
+    derivatives(t + h, next, k6);
+    this.calls += 6;
+    let squares = 0;
+    for (let c = 0; c < n; c++) {
+      const error = e1 * k0[c]! + e3 * k2[c]! + e4 * k3[c]! + e5 * k4[c]! + e6 * k5[c]! + e7 * k6[c]!;
+      const part = (h * error) / (tolerance * Math.max(scales[c]!, Math.abs(y[c]!), Math.abs(next[c]!)));
+      squares += part * part;
+    }
+    return Math.sqrt(squares / n);
+  }
+
+  /** The continuous extension of the step that was tried last. */
+  denseStep(h: number): DenseStep {
+    const { t, y, next } = this;
+    const [k0, , k2, k3, k4, k5, k6] = this.k;
+    const coefficients = this.coefficientsOfOne();
+    for (let c = 0; c < y.length; c++) {
+      const difference = next[c]! - y[c]!;
+      const bend = h * k0[c]! - difference;
+      const extra = d1 * k0[c]! + d3 * k2[c]! + d4 * k3[c]! + d5 * k4[c]! + d6 * k5[c]! + d7 * k6[c]!;
+      coefficients[5 * c] = y[c]!;
+      coefficients[5 * c + 1] = difference;
+      coefficients[5 * c + 2] = bend;
+      coefficients[5 * c + 3] = difference - h * k6[c]! - bend;
+      coefficients[5 * c + 4] = h * extra;
+    }
+    return { from: t, to: t + h, coefficients };
+  }
+
+  /** Goes to the end of the step that was tried last. */
+  advance(time: number): void {
+    this.t = time;
+    this.y.set(this.next);
+    this.k[0].set(this.k[6]);
+  }
+
+  /** Coefficients of many steps share their memory: a block of its own for each takes longer than the step. */
+  private coefficientsOfOne(): Float64Array {
+    const size = 5 * this.y.length;
+    if (this.taken === this.block.length) {
+      this.block = new Float64Array(stepsInBlock * size);
+      this.taken = 0;
+    }
+    this.taken += size;
+    return this.block.subarray(this.taken - size, this.taken);
+  }
+}
+
+/**
  * Integrates dy/dt = f(t, y) with an embedded Runge-Kutta pair of order 5(4), step control and dense output.
  *
  * Knows nothing of rockets. Events are found on the dense output; a stopping event is refined with real steps, so that the
@@ -115,86 +215,29 @@ export function integrate(
   to: number,
   options: IntegrateOptions,
 ): Integration {
-  const n = start.length;
-  const { tolerance, scales, events = [], fixedStep } = options;
-  const [k0, k1, k2, k3, k4, k5, k6] = Array.from({ length: 7 }, () => new Float64Array(n)) as Stages;
-  const scaleOf = Float64Array.from({ length: n }, (_, c) => scales[c] as number);
-  const stage = new Float64Array(n);
-  const next = new Float64Array(n);
-  const y = Float64Array.from(start);
-  let t = from;
-  let calls = 1;
+  const { events = [], fixedStep } = options;
+  const stepper = new Stepper(derivatives, start, from, options);
+  const { y, next } = stepper;
   const steps: DenseStep[] = [];
   const hits: EventHit[] = [];
-  derivatives(t, y, k0);
-
-  const tryStep = (h: number): number => {
-    for (let c = 0; c < n; c++) stage[c] = y[c]! + h * (a21 * k0[c]!);
-    derivatives(t + c2 * h, stage, k1);
-    for (let c = 0; c < n; c++) stage[c] = y[c]! + h * (a31 * k0[c]! + a32 * k1[c]!);
-    derivatives(t + c3 * h, stage, k2);
-    for (let c = 0; c < n; c++) stage[c] = y[c]! + h * (a41 * k0[c]! + a42 * k1[c]! + a43 * k2[c]!);
-    derivatives(t + c4 * h, stage, k3);
-    for (let c = 0; c < n; c++) stage[c] = y[c]! + h * (a51 * k0[c]! + a52 * k1[c]! + a53 * k2[c]! + a54 * k3[c]!);
-    derivatives(t + c5 * h, stage, k4);
-    for (let c = 0; c < n; c++)
-      stage[c] = y[c]! + h * (a61 * k0[c]! + a62 * k1[c]! + a63 * k2[c]! + a64 * k3[c]! + a65 * k4[c]!);
-    derivatives(t + h, stage, k5);
-    for (let c = 0; c < n; c++)
-      next[c] = y[c]! + h * (b1 * k0[c]! + b3 * k2[c]! + b4 * k3[c]! + b5 * k4[c]! + b6 * k5[c]!);
-    derivatives(t + h, next, k6);
-    calls += 6;
-    let squares = 0;
-    for (let c = 0; c < n; c++) {
-      const error = e1 * k0[c]! + e3 * k2[c]! + e4 * k3[c]! + e5 * k4[c]! + e6 * k5[c]! + e7 * k6[c]!;
-      const part = (h * error) / (tolerance * Math.max(scaleOf[c]!, Math.abs(y[c]!), Math.abs(next[c]!)));
-      squares += part * part;
-    }
-    return Math.sqrt(squares / n);
-  };
-
-  let block = new Float64Array();
-  let taken = 0;
-  /** Coefficients of many steps share their memory: a block of its own for each takes longer than the step. */
-  const coefficientsOfOne = (): Float64Array => {
-    if (taken === block.length) {
-      block = new Float64Array(stepsInBlock * 5 * n);
-      taken = 0;
-    }
-    taken += 5 * n;
-    return block.subarray(taken - 5 * n, taken);
-  };
-
-  const denseStep = (h: number): DenseStep => {
-    const coefficients = coefficientsOfOne();
-    for (let c = 0; c < n; c++) {
-      const difference = next[c]! - y[c]!;
-      const bend = h * k0[c]! - difference;
-      const extra = d1 * k0[c]! + d3 * k2[c]! + d4 * k3[c]! + d5 * k4[c]! + d6 * k5[c]! + d7 * k6[c]!;
-      coefficients[5 * c] = y[c]!;
-      coefficients[5 * c + 1] = difference;
-      coefficients[5 * c + 2] = bend;
-      coefficients[5 * c + 3] = difference - h * k6[c]! - bend;
-      coefficients[5 * c + 4] = h * extra;
-    }
-    return { from: t, to: t + h, coefficients };
-  };
-
-  const probe = new Float64Array(n);
+  const probe = new Float64Array(start.length);
   let dense: DenseStep;
   const at = (e: EventSpec) => (time: number) => e.value(time, evaluateDense(dense, time, probe));
-
-  const done = (ended: EndReason): Integration => ({ ended, time: t, state: y, steps, hits, calls });
+  const done = (ended: EndReason): Integration => {
+    const { t, calls } = stepper;
+    return { ended, time: t, state: y, steps, hits, calls };
+  };
 
   let h = fixedStep ?? options.firstStep ?? Math.min((to - from) / 8, 0.01);
   let lastError = 1e-4;
-  const before = events.map((e) => e.value(t, y));
+  const before = events.map((e) => e.value(from, y));
   const after = new Float64Array(events.length);
-  for (let count = 0; t < to; count++) {
+  for (let count = 0; stepper.t < to; count++) {
+    const { t } = stepper;
     if (count > mostSteps) return done("too-many-steps");
     const last = t + h * 1.000001 >= to;
     const length = last ? to - t : h;
-    const error = tryStep(length);
+    const error = stepper.tryStep(length);
     if (!Number.isFinite(error)) {
       if (length < 1e-12 * Math.max(1, Math.abs(t))) return done("not-finite");
       h = length / 8;
@@ -205,7 +248,7 @@ export function integrate(
       if (h < 1e-14 * Math.max(1, Math.abs(t))) return done("step-too-small");
       continue;
     }
-    dense = denseStep(length);
+    dense = stepper.denseStep(length);
     let hit = false;
     for (let i = 0; i < events.length; i++) {
       const event = events[i]!;
@@ -223,7 +266,7 @@ export function integrate(
       let span = stop.time - t;
       if (span > 0) {
         const value = (x: number): number => {
-          tryStep(x);
+          stepper.tryStep(x);
           return stop.event.value(t + x, next);
         };
         const nudge = Math.min(1e-6, 0.01 * span);
@@ -235,19 +278,16 @@ export function integrate(
           if (!(better > 0 && better <= length)) break;
           span = better;
         }
-        tryStep(span);
-        dense = denseStep(span);
+        stepper.tryStep(span);
+        dense = stepper.denseStep(span);
         steps.push(dense);
-        t += span;
-        y.set(next);
+        stepper.advance(t + span);
       }
-      hits.push({ name: stop.event.name, time: t, state: y });
+      hits.push({ name: stop.event.name, time: stepper.t, state: y });
       return done("event");
     }
     steps.push(dense);
-    t = last ? to : t + length;
-    y.set(next);
-    k0.set(k6);
+    stepper.advance(last ? to : t + length);
     for (let i = 0; i < after.length; i++) before[i] = after[i]!;
     if (fixedStep === undefined) {
       const grow = 0.9 * Math.max(error, 1e-10) ** -0.17 * lastError ** 0.04;

@@ -1,12 +1,12 @@
 import { DrawnValues, setDraw } from "../flight/fast/draw.js";
 import { FastOutcome } from "../flight/fast/outcome.js";
 import { recordSize } from "../flight/fast/sizes.js";
-import { type FastTables, fastTables } from "../flight/fast/tables.js";
+import { fastTables } from "../flight/fast/tables.js";
 import { FastWork } from "../flight/fast/work.js";
 import type { FlightInputs } from "../flight/inputs.js";
 import { prepareFlight } from "../flight/model.js";
 import type { ResolvedFlightOptions } from "../flight/options.js";
-import { alike } from "../math/alike.js";
+import { keepingLast } from "../math/keeping-last.js";
 import { compiledJudgement } from "./compiled.js";
 import { drawnValues } from "./drawn-values.js";
 import { drawNormals, drawSize } from "./draws.js";
@@ -67,20 +67,11 @@ export interface EnsembleChunk {
   readonly samples: Float64Array;
 }
 
-/** The tables made last: a search over settings or weather asks for the same ones again. */
-let lastTables: { readonly spec: EnsembleSpec; readonly tables: FastTables } | null = null;
-
-function tablesOf(spec: EnsembleSpec): FastTables {
-  if (lastTables !== null && sameTables(lastTables.spec, spec)) return lastTables.tables;
-  const tables = fastTables(prepareFlight(spec.inputs, spec.options), spec.top, spec.topMach);
-  lastTables = { spec, tables };
-  return tables;
-}
-
-/** Does all that tables are made of hold the same? A worker is sent copies. */
-function sameTables(a: EnsembleSpec, b: EnsembleSpec): boolean {
-  return a.top === b.top && a.topMach === b.topMach && alike(a.options, b.options) && alike(a.inputs, b.inputs);
-}
+/** A search over settings or weather asks for the same tables again; a worker is sent copies of what they are made of. */
+const tablesOf = keepingLast(
+  ({ inputs, options, top, topMach }: Pick<EnsembleSpec, "inputs" | "options" | "top" | "topMach">) =>
+    fastTables(prepareFlight(inputs, options), top, topMach),
+);
 
 /**
  * Prepares the flying of draws: tables and memory are made once, each draw depends on seed and number alone.
@@ -90,36 +81,45 @@ function sameTables(a: EnsembleSpec, b: EnsembleSpec): boolean {
  * const chunk = prepareEnsemble(spec)(0, 2000);
  */
 export function prepareEnsemble(spec: EnsembleSpec): (from: number, to: number) => EnsembleChunk {
-  const tables = tablesOf(spec);
-  const { model } = tables;
-  const work = new FastWork(tables);
-  const judge = new JudgeWork(spec.opening, work.records.length / recordSize);
-  const normals = new Float64Array(drawSize);
-  const values = new DrawnValues();
-  const flight = new FastOutcome();
-  const settingCount = spec.opening.settings.length;
-  const samplesPerDraw = settingCount * spec.opening.samples * sampleSize;
-  return (from, to) => {
+  const ensemble = new Ensemble(spec);
+  return (from, to) => ensemble.fly(from, to);
+}
+
+/** Tables and memory of one ensemble. A class, so that its code outlives it. */
+class Ensemble {
+  private readonly spec: EnsembleSpec;
+  private readonly burnEnd: number;
+  private readonly work: FastWork;
+  private readonly judge: JudgeWork;
+  private readonly normals = new Float64Array(drawSize);
+  private readonly values = new DrawnValues();
+  private readonly flight = new FastOutcome();
+
+  constructor(spec: EnsembleSpec) {
+    const { inputs, options, top, topMach } = spec;
+    const tables = tablesOf({ inputs, options, top, topMach });
+    this.spec = spec;
+    this.burnEnd = tables.model.burn.end;
+    this.work = new FastWork(tables);
+    this.judge = new JudgeWork(spec.opening, this.work.records.length / recordSize);
+  }
+
+  fly(from: number, to: number): EnsembleChunk {
+    const { spec, work, flight } = this;
+    const settingCount = spec.opening.settings.length;
+    const samplesPerDraw = settingCount * spec.opening.samples * sampleSize;
     const count = to - from;
     const flights = new Float64Array(count * flightSize);
     const judged = new Float64Array(count * settingCount * judgedSize);
     const samples = new Float64Array(count * samplesPerDraw);
     for (let i = 0; i < count; i++) {
-      drawNormals(spec.seed, from + i, normals);
-      drawnValues(spec.spread, normals, values);
-      if (spec.shift !== undefined) {
-        values.temperature += spec.shift.temperature;
-        values.windSpeed *= spec.shift.windSpeed;
-        values.windEast += spec.shift.windEast;
-      }
-      setDraw(work, values);
-      flyDraw(spec, work, values, from + i, flight);
+      this.flyDraw(from + i);
       compiledJudgement(
-        judge,
+        this.judge,
         work,
         flight,
-        model.burn.end,
-        normals[drawSize - 1]!,
+        this.burnEnd,
+        this.normals[drawSize - 1]!,
         judged,
         i * settingCount * judgedSize,
         samples,
@@ -137,7 +137,20 @@ export function prepareEnsemble(spec: EnsembleSpec): (from: number, to: number) 
       flights[o + GUIDE_EXIT_SPEED] = flight.guideExitSpeed;
     }
     return { from, to, flights, judged, samples };
-  };
+  }
+
+  private flyDraw(draw: number): void {
+    const { spec, normals, values } = this;
+    drawNormals(spec.seed, draw, normals);
+    drawnValues(spec.spread, normals, values);
+    if (spec.shift !== undefined) {
+      values.temperature += spec.shift.temperature;
+      values.windSpeed *= spec.shift.windSpeed;
+      values.windEast += spec.shift.windEast;
+    }
+    setDraw(this.work, values);
+    flyDraw(spec, this.work, values, draw, this.flight);
+  }
 }
 
 /** Joins runs of draws that together cover 0 … n − 1, in whatever order they came. */

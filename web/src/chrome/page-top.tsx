@@ -2,15 +2,15 @@ import "./chrome.css";
 import type { ReactNode } from "react";
 import { Button } from "react-aria-components";
 import { askUndo } from "../parts/index.js";
-import { useHistory } from "../store/index.js";
+import { useStepLabel } from "../store/index.js";
 import { SavingLine } from "./saving-line.js";
 
 /** Takes the last change back, for who has no keyboard; it is there once something can be taken back. */
 export function UndoButton() {
-  const { undo } = useHistory();
-  if (undo === null) return null;
+  const undo = useStepLabel("undo");
+  if (undo === undefined) return null;
   return (
-    <Button className="act" onPress={askUndo} aria-label={`Undo: ${undo.label}`}>
+    <Button className="act" onPress={askUndo} aria-label={`Undo: ${undo}`}>
       Undo
     </Button>
   );

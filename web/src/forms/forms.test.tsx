@@ -33,7 +33,7 @@ vi.mock("../store/index.js", () => ({
     select(store.entries.find((entry) => entry.path === path)),
   useListing: () => store.entries,
   useSettings: () => [{ units: "imperial", theme: "auto", lastExport: null }, () => {}],
-  useHistory: () => ({ undo: null, redo: null }),
+  useStepLabel: () => undefined,
 }));
 
 const HOSTILE = "<img src=x onerror=alert(1)>";

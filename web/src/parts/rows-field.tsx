@@ -2,7 +2,7 @@ import "./rows.css";
 import { issueSentence } from "@delaywright/documents";
 import { type ReactNode, useId, useState } from "react";
 import { Button } from "react-aria-components";
-import { undo, useEntry, useHistory } from "../store/index.js";
+import { undo, useEntry, useStepLabel } from "../store/index.js";
 import { changeRows } from "./change-rows.js";
 import { fieldId } from "./field-id.js";
 import { joinField, valueAt } from "./field-path.js";
@@ -129,8 +129,8 @@ export function RowsField(props: RowsFieldProps) {
 
 /** Says what was just removed, and brings it back. */
 function Gone({ word }: { readonly word: string | null }) {
-  const { undo: last } = useHistory();
-  const there = word !== null && last?.label === word;
+  const last = useStepLabel("undo");
+  const there = word !== null && last === word;
   return (
     <div role="status">
       {there && (

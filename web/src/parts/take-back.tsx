@@ -1,6 +1,6 @@
 import "./take-back.css";
 import { useCallback, useEffect, useState } from "react";
-import { redo, type UndoResult, undo, useHistory } from "../store/index.js";
+import { historyNow, redo, type Step, type UndoResult, undo } from "../store/index.js";
 import { ConfirmDialog } from "./confirm-dialog.js";
 
 const ASKED = "delaywright-take-back";
@@ -36,23 +36,22 @@ function wordsOf(what: "undo" | "redo", result: UndoResult): string {
 
 /** Carries out what `askUndo` and `askRedo` ask, and says what came of it. Stands once in the app. */
 export function TakeBack() {
-  const history = useHistory();
   const [word, setWord] = useState("");
-  const [asking, setAsking] = useState(false);
+  const [asking, setAsking] = useState<Step | null>(null);
   const take = useCallback((what: "undo" | "redo", confirmed: boolean) => {
     setWord(wordsOf(what, what === "undo" ? undo({ confirmed }) : redo()));
   }, []);
   useEffect(() => {
     const onAsked = (event: Event): void => {
       const what = (event as CustomEvent<"undo" | "redo">).detail;
-      const step = history[what];
+      const step = historyNow()[what];
       if (step === null) setWord(what === "undo" ? "Nothing to undo" : "Nothing to do again");
-      else if (what === "undo" && step.asks) setAsking(true);
+      else if (what === "undo" && step.asks) setAsking(step);
       else take(what, false);
     };
     addEventListener(ASKED, onAsked);
     return () => removeEventListener(ASKED, onAsked);
-  }, [history, take]);
+  }, [take]);
   useEffect(() => {
     if (word === "") return;
     const timer = setTimeout(() => setWord(""), WORD_STAYS);
@@ -64,14 +63,14 @@ export function TakeBack() {
         {word}
       </div>
       <ConfirmDialog
-        isOpen={asking}
+        isOpen={asking !== null}
         title="Take a reading back?"
         act="It was never read"
         back="Keep it"
         onAct={() => take("undo", true)}
-        onClose={() => setAsking(false)}
+        onClose={() => setAsking(null)}
       >
-        <p>{history.undo?.label}.</p>
+        <p>{asking?.label}.</p>
         <p>
           What is cut stays cut. Take the reading back only if it was never made. If it was read wrongly, record a
           correction with its reason instead: both then stay on record.

@@ -28,8 +28,7 @@ export function doubtWords({ code, expected }: Doubt): string {
 
 /** Whether the document is wrong without a field, seen from what stands around it. */
 function isNeeded(kind: Kind, raw: unknown, field: string): boolean {
-  const shape = fieldAt(kind, field);
-  if (shape === undefined || !shape.required || valueAt(raw, field) !== undefined) return false;
+  if (valueAt(raw, field) !== undefined || fieldAt(kind, field)?.required !== true) return false;
   const parent = parentOf(field);
   return parent === "" || valueAt(raw, parent) !== undefined || isNeeded(kind, raw, parent);
 }

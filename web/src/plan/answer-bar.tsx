@@ -7,6 +7,7 @@ import {
   percent,
   type UnitSystem,
 } from "@delaywright/documents";
+import { memo } from "react";
 import { Button } from "react-aria-components";
 import type { PlanAnswer, Told } from "../compute/index.js";
 import { OddsFigure, revealField } from "../parts/index.js";
@@ -38,14 +39,8 @@ export function AnswerBar(props: AnswerBarProps) {
   const { told } = answer;
   return (
     <section className={`plan-answer ${props.age?.stale === true ? "stale" : ""}`} aria-label="The answer">
-      {told === null ? <NotYet {...props} /> : <Figures {...props} told={told} />}
-      <div className="plan-do">
-        {next !== null && (
-          <Button className="next-act" onPress={() => follow(next, documents.plan.path)}>
-            {next.words}
-          </Button>
-        )}
-      </div>
+      {told === null ? <NotYet {...props} /> : <Answered {...props} told={told} />}
+      <NextButton next={next} path={documents.plan.path} />
       <ProgressLine path={documents.plan.path} />
     </section>
   );
@@ -93,15 +88,56 @@ function missingWords(count: number): string {
   return count === 1 ? "one thing is missing or wrong" : `${count} things are missing or wrong`;
 }
 
-function Figures({ answer, told, documents, age, units }: AnswerBarProps & { readonly told: Told }) {
+const NextButton = memo(function NextButton({ next, path }: Pick<AnswerBarProps, "next"> & { readonly path: string }) {
+  return (
+    <div className="plan-do">
+      {next !== null && (
+        <Button className="next-act" onPress={() => follow(next, path)}>
+          {next.words}
+        </Button>
+      )}
+    </div>
+  );
+});
+
+/** The figures are drawn again once new ones are told, and not when they are asked for. */
+function Answered({ answer, told, age, units }: AnswerBarProps & { readonly told: Told }) {
+  const { settling } = answer;
+  return (
+    <>
+      <Figures told={told} age={age} units={units} />
+      <div className="plan-says">
+        <Says told={told} />
+        <Standing answer={answer} age={age} />
+      </div>
+      <p className="hidden" role="status">
+        {settling ? "" : spokenWords(told, units)}
+      </p>
+    </>
+  );
+}
+
+/** The whole answer, for who does not see it. */
+function spokenWords({ data }: Told, units: UnitSystem): string {
+  const { lead, detail } = answerHeadline(data, units);
+  const target = targetOf(data);
+  const backUp = target === null ? null : backUpNote(target);
+  const fires = backUp === null ? "" : `, ${backUp.firesFirst}`;
+  const odds = target === null ? "" : `${percent(target.odds.clean)} ${backUp?.alone ?? "clean"}${fires}.`;
+  return `${lead}. ${detail}. ${odds} ${checksWords(data).head}.`;
+}
+
+interface FiguresProps extends Pick<AnswerBarProps, "age" | "units"> {
+  readonly told: Told;
+}
+
+const Figures = memo(function Figures({ told, age, units }: FiguresProps) {
   const { data } = told;
   const { lead, detail } = answerHeadline(data, units);
   const target = targetOf(data);
   const opening = target === null ? null : openingLines(target, units);
   const backUp = target === null ? null : backUpNote(target);
   const clean = backUp?.alone ?? "clean";
-  const checks = checksWords(data);
-  const { settling } = answer;
   return (
     <>
       <div className="plan-what">
@@ -117,13 +153,7 @@ function Figures({ answer, told, documents, age, units }: AnswerBarProps & { rea
         ) : (
           <>
             <p className="plan-figure">
-              <OddsFigure
-                odds={target.odds.clean}
-                error={target.odds.error / 3}
-                draws={told.draws}
-                of={clean}
-                settling={settling}
-              />{" "}
+              <OddsFigure odds={target.odds.clean} error={target.odds.error / 3} draws={told.draws} of={clean} />{" "}
               <small>
                 {clean}
                 {age?.stale === true ? ` at ${age.taken}` : ""}
@@ -155,26 +185,27 @@ function Figures({ answer, told, documents, age, units }: AnswerBarProps & { rea
           </p>
         )}
       </div>
-      <div className="plan-says">
-        <Button className="plan-link" onPress={() => goToSection("checks")}>
-          <b>{checks.head}</b>
-        </Button>
-        {checks.first !== "" && <p className="quiet">{checks.first}</p>}
-        <p className="quiet">{checks.rest}</p>
-        {checks.stops && <p className="quiet">{cautions.authority.join(" ")}</p>}
-        <Standing answer={answer} documents={documents} age={age} />
-      </div>
-      <p className="hidden" role="status">
-        {settling
-          ? ""
-          : `${lead}. ${detail}. ${target === null ? "" : `${percent(target.odds.clean)} ${clean}${backUp === null ? "" : `, ${backUp.firesFirst}`}.`} ${checks.head}.`}
-      </p>
     </>
   );
-}
+});
+
+/** What the checks say. */
+const Says = memo(function Says({ told }: { readonly told: Told }) {
+  const { head, first, rest, stops } = checksWords(told.data);
+  return (
+    <>
+      <Button className="plan-link" onPress={() => goToSection("checks")}>
+        <b>{head}</b>
+      </Button>
+      {first !== "" && <p className="quiet">{first}</p>}
+      <p className="quiet">{rest}</p>
+      {stops && <p className="quiet">{cautions.authority.join(" ")}</p>}
+    </>
+  );
+});
 
 /** Why the answer is not quite that of now: an error in a field, an old reading, computing that failed. */
-function Standing({ answer, age }: Pick<AnswerBarProps, "answer" | "documents" | "age">) {
+function Standing({ answer, age }: Pick<AnswerBarProps, "answer" | "age">) {
   const entries = useListing();
   const { issues, fresh, failure } = answer;
   if (failure !== null) return <p className="plan-warn">{failure}</p>;

@@ -3,7 +3,7 @@ import { Button, ToggleButton, ToggleButtonGroup } from "react-aria-components";
 import { addressOf } from "../app/router.js";
 import { askRedo, askUndo } from "../parts/index.js";
 import { timeOfDay } from "../standing/day.js";
-import { type Settings, useHistory, useSaving, useSettings } from "../store/index.js";
+import { type Settings, useSaving, useSettings, useStepLabel } from "../store/index.js";
 import { SheetMenu } from "./sheet-menu.js";
 
 /** Where and when the plan was last kept. */
@@ -41,17 +41,18 @@ function Saved() {
 }
 
 function UndoRedo() {
-  const { undo, redo } = useHistory();
+  const undo = useStepLabel("undo");
+  const redo = useStepLabel("redo");
   return (
     <>
-      <Button className="act" isDisabled={undo === null} onPress={askUndo} aria-label={undoWords("Undo", undo?.label)}>
+      <Button className="act" isDisabled={undo === undefined} onPress={askUndo} aria-label={undoWords("Undo", undo)}>
         Undo
       </Button>
       <Button
         className="act plan-wide"
-        isDisabled={redo === null}
+        isDisabled={redo === undefined}
         onPress={askRedo}
-        aria-label={undoWords("Redo", redo?.label)}
+        aria-label={undoWords("Redo", redo)}
       >
         Redo
       </Button>

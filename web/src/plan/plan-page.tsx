@@ -60,12 +60,12 @@ function PlanSheet({ path, documents }: { readonly path: string; readonly docume
       <PlanHeader path={path} name={documents.plan.name} />
       <AnswerBar answer={answer} documents={documents} age={age} next={next} units={units} />
       <div className="plan-frame">
-        <Rail states={states} />
+        <Rail states={(sheet ?? all).states} />
         <main className="plan-sheet" id="main" tabIndex={-1} aria-busy={settling || sheet !== all || resting !== all}>
           {sheet !== null && resting !== null && <Sheet now={sheet} calm={resting} />}
         </main>
       </div>
-      <FootBar states={states} next={next} path={path} />
+      <FootBar states={(sheet ?? all).states} next={(sheet ?? all).next} path={path} />
     </div>
   );
 }

@@ -1,7 +1,7 @@
 import { Button, Menu, MenuItem, MenuTrigger, Popover } from "react-aria-components";
 import { go } from "../app/router.js";
 import { askRedo } from "../parts/index.js";
-import { type Settings, useHistory, useSettings } from "../store/index.js";
+import { type Settings, useSettings, useStepLabel } from "../store/index.js";
 
 const themes: readonly (readonly [Settings["theme"], string])[] = [
   ["auto", "Theme of the device"],
@@ -13,7 +13,7 @@ const themes: readonly (readonly [Settings["theme"], string])[] = [
 /** On a phone: what stands in the line above the answer on a desk. */
 export function SheetMenu({ path }: { readonly path: string }) {
   const [{ units, theme }, change] = useSettings();
-  const { redo } = useHistory();
+  const redo = useStepLabel("redo");
   const act = (key: string | number): void => {
     const word = String(key);
     if (word === "redo") askRedo();
@@ -26,12 +26,12 @@ export function SheetMenu({ path }: { readonly path: string }) {
     <MenuTrigger>
       <Button className="act plan-narrow">More</Button>
       <Popover className="choice-list" placement="bottom end">
-        <Menu aria-label="More" onAction={act} disabledKeys={redo === null ? ["redo"] : []}>
+        <Menu aria-label="More" onAction={act} disabledKeys={redo === undefined ? ["redo"] : []}>
           <MenuItem id="pad" className="choice-item">
             Pad view
           </MenuItem>
           <MenuItem id="redo" className="choice-item">
-            Redo{redo === null ? "" : `: ${redo.label}`}
+            Redo{redo === undefined ? "" : `: ${redo}`}
           </MenuItem>
           <MenuItem id="units" className="choice-item">
             {units === "metric" ? "Show feet and inches" : "Show metres and millimetres"}

@@ -45,8 +45,13 @@ export function useListing(): readonly Listed[] {
 }
 
 /** What undo and redo would do next. */
-export function useHistory(): { readonly undo: Step | null; readonly redo: Step | null } {
-  return useWatched(store.steps);
+export function historyNow(): { readonly undo: Step | null; readonly redo: Step | null } {
+  return store.steps.get();
+}
+
+/** What undo or redo would take back or bring again, in words; undefined: nothing. More of the same is no change. */
+export function useStepLabel(which: "undo" | "redo"): string | undefined {
+  return useSyncExternalStore(store.steps.subscribe, () => historyNow()[which]?.label);
 }
 
 /** Whether everything is kept. */

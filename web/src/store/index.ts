@@ -1,16 +1,17 @@
 export type { Entry } from "./entry.js";
 export type { ImportReport, TakenIn } from "./exchange.js";
-export type { UndoResult } from "./history.js";
+export type { Step, UndoResult } from "./history.js";
 export {
+  historyNow,
   useEntries,
   useEntriesIf,
   useEntry,
   useEntryPart,
-  useHistory,
   useListing,
   usePersistence,
   useSaving,
   useSettings,
+  useStepLabel,
 } from "./hooks.js";
 export type { Persistence } from "./persistence.js";
 export type { FailedSaving } from "./saving.js";

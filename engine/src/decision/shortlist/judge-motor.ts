@@ -3,10 +3,9 @@ import type { RuleFacts } from "../../rules/facts.js";
 import { APOGEE_HEIGHT } from "../../spread/ensemble.js";
 import { choose, reachesLeast } from "../choose.js";
 import type { Setting } from "../decision.js";
-import { flownColumn } from "../flight-figures.js";
+import { band, flownColumn } from "../flight-figures.js";
 import type { DecisionInputs } from "../inputs.js";
 import { type EnsembleRunner, type JudgedSettings, judgeSettings, roughFlight, runHere } from "../odds.js";
-import { quantilesOf } from "../quantiles.js";
 import { reasonsFor } from "../reasons.js";
 import { cuttingFacts, flightFacts } from "../rule-facts.js";
 import { cutAllowed, pluggedPlan, settingsOf, withoutCut } from "../settings.js";
@@ -21,12 +20,8 @@ import { broken, refusedFor, together } from "./verdicts.js";
 function drawnOf(inputs: DecisionInputs, judged: JudgedSettings, settings: readonly Setting[]): DrawnFigures {
   const heights = flownColumn(judged.chunk, APOGEE_HEIGHT);
   const top = judged.flight.events.apogee?.position[2] ?? 0;
-  const [p05, p50, p95] = (heights.length === 0 ? [top, top, top] : quantilesOf(heights, [0.05, 0.5, 0.95])) as [
-    number,
-    number,
-    number,
-  ];
-  return { height: { p05, p50, p95 }, toCut: cutOf(inputs, settings), draws: judged.draws };
+  const height = heights.length === 0 ? { p05: top, p50: top, p95: top } : band(heights);
+  return { height, toCut: cutOf(inputs, settings), draws: judged.draws };
 }
 
 function cutOf({ limits }: DecisionInputs, settings: readonly Setting[]): MotorCut | null {

@@ -1,3 +1,4 @@
+import { keepingLast } from "../../math/keeping-last.js";
 import { finPlanform } from "../normal-force/planform.js";
 import { baseDiameter, bodyFineness, bodyStretches, bodyWettedArea, referenceArea } from "../outline.js";
 import type { FinSet, Rocket } from "../rocket.js";
@@ -62,7 +63,8 @@ function prepareFins(rocket: Rocket, fins: FinSet): Pick<Causes, "finFriction" |
   };
 }
 
-function prepareCauses(rocket: Rocket, motor: { readonly diameter: number }): Causes {
+/** All causes that know nothing of the motor. A plan is asked again and again, and its rocket mostly is the same. */
+const causesOfRocket = keepingLast((rocket: Rocket): Omit<Causes, "base"> => {
   const { diameter, length, roughness } = rocket;
   const bodyWetted = (bodyWettedArea(rocket) * bodyFormFactor(bodyFineness(rocket))) / referenceArea(diameter);
   const friction = skinFriction(ratio(length, roughness));
@@ -70,7 +72,6 @@ function prepareCauses(rocket: Rocket, motor: { readonly diameter: number }): Ca
   const transitions = bodyStretches(rocket)
     .filter((stretch) => stretch.kind === "transition")
     .map((stretch) => transitionDrag(stretch, diameter));
-  const aft = baseDiameter(rocket);
   return {
     bodyFriction: (mach, reynoldsPerMetre) => bodyWetted * friction(reynoldsPerMetre * length, mach),
     finFriction: (mach, reynoldsPerMetre) =>
@@ -78,9 +79,17 @@ function prepareCauses(rocket: Rocket, motor: { readonly diameter: number }): Ca
     finEdges: (mach) => finSets.reduce((sum, fins) => sum + fins.finEdges(mach), 0),
     nose: noseDrag(rocket.nose, diameter),
     transitions: (mach) => transitions.reduce((sum, drag) => sum + drag(mach), 0),
+    fittings: (mach) => rocket.fittings.reduce((sum, fitting) => sum + fittingDrag(fitting, diameter, mach), 0),
+  };
+});
+
+function prepareCauses(rocket: Rocket, motor: { readonly diameter: number }): Causes {
+  const { diameter } = rocket;
+  const aft = baseDiameter(rocket);
+  return {
+    ...causesOfRocket(rocket),
     base: (mach, thrusting) =>
       baseDrag({ mach, thrusting, baseDiameter: aft, motorDiameter: motor.diameter, diameter }),
-    fittings: (mach) => rocket.fittings.reduce((sum, fitting) => sum + fittingDrag(fitting, diameter, mach), 0),
   };
 }
 

@@ -1,3 +1,4 @@
+import { keepingLast } from "../../math/keeping-last.js";
 import type { Rocket } from "../rocket.js";
 import { cpOf, normalForceParts, type Part } from "./parts.js";
 
@@ -28,7 +29,7 @@ function impliedFins(rocket: Rocket, others: readonly Part[], cp: number): Part 
  * @example
  * cpOf(partsWithStatedCp({ ...exampleRocket, statedCp: 1.15 }), 0); // 1.15
  */
-export function partsWithStatedCp(rocket: Rocket): readonly Part[] {
+export const partsWithStatedCp = keepingLast((rocket: Rocket): readonly Part[] => {
   const computed = normalForceParts(rocket);
   const { statedCp } = rocket;
   if (statedCp === undefined) return computed;
@@ -37,4 +38,4 @@ export function partsWithStatedCp(rocket: Rocket): readonly Part[] {
   const parts = measured ? computed : [...body, impliedFins(rocket, body, statedCp)];
   const by = statedCp - cpOf(parts, 0);
   return parts.map((part) => shifted(part, by));
-}
+});
