@@ -1,3 +1,4 @@
+import { keepingLast } from "../math/keeping-last.js";
 import { type Part, slopeOf } from "./normal-force/parts.js";
 import { bodyPlanform } from "./outline.js";
 import type { Rocket } from "./rocket.js";
@@ -25,10 +26,10 @@ export interface BodyLift {
  * @example
  * bodyLift(exampleRocket).area; // 0.0924318890
  */
-export function bodyLift(rocket: Rocket): BodyLift {
+export const bodyLift = keepingLast((rocket: Rocket): BodyLift => {
   const { area, centroid } = bodyPlanform(rocket);
   return { area, at: centroid, cdc: CROSS_FLOW_DRAG };
-}
+});
 
 /** What `cpWithBodyLift` asks for. */
 export interface CpWithBodyLift {
