@@ -16,6 +16,11 @@ export interface BodyLift {
   readonly cdc: number;
 }
 
+const kept = keepingLast((rocket: Rocket): BodyLift => {
+  const { area, centroid } = bodyPlanform(rocket);
+  return { area, at: centroid, cdc: CROSS_FLOW_DRAG };
+});
+
 /**
  * What cross-flow pushes on the body.
  *
@@ -26,10 +31,9 @@ export interface BodyLift {
  * @example
  * bodyLift(exampleRocket).area; // 0.0924318890
  */
-export const bodyLift = keepingLast((rocket: Rocket): BodyLift => {
-  const { area, centroid } = bodyPlanform(rocket);
-  return { area, at: centroid, cdc: CROSS_FLOW_DRAG };
-});
+export function bodyLift(rocket: Rocket): BodyLift {
+  return kept(rocket);
+}
 
 /** What `cpWithBodyLift` asks for. */
 export interface CpWithBodyLift {

@@ -17,6 +17,17 @@ function impliedFins(rocket: Rocket, others: readonly Part[], cp: number): Part 
   return { kind: "fins", slope, at, slopeAt: () => slope, cpAt: () => at };
 }
 
+const movedParts = keepingLast((rocket: Rocket): readonly Part[] => {
+  const computed = normalForceParts(rocket);
+  const { statedCp } = rocket;
+  if (statedCp === undefined) return computed;
+  const measured = computed.some((part) => part.kind === "fins" && part.slope > 0);
+  const body = computed.filter((part) => part.kind !== "fins");
+  const parts = measured ? computed : [...body, impliedFins(rocket, body, statedCp)];
+  const by = statedCp - cpOf(parts, 0);
+  return parts.map((part) => shifted(part, by));
+});
+
 /**
  * The parts that make normal force, brought to the stated centre of pressure where there is one.
  *
@@ -29,13 +40,6 @@ function impliedFins(rocket: Rocket, others: readonly Part[], cp: number): Part 
  * @example
  * cpOf(partsWithStatedCp({ ...exampleRocket, statedCp: 1.15 }), 0); // 1.15
  */
-export const partsWithStatedCp = keepingLast((rocket: Rocket): readonly Part[] => {
-  const computed = normalForceParts(rocket);
-  const { statedCp } = rocket;
-  if (statedCp === undefined) return computed;
-  const measured = computed.some((part) => part.kind === "fins" && part.slope > 0);
-  const body = computed.filter((part) => part.kind !== "fins");
-  const parts = measured ? computed : [...body, impliedFins(rocket, body, statedCp)];
-  const by = statedCp - cpOf(parts, 0);
-  return parts.map((part) => shifted(part, by));
-});
+export function partsWithStatedCp(rocket: Rocket): readonly Part[] {
+  return movedParts(rocket);
+}
