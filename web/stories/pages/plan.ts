@@ -2,7 +2,7 @@ import { expect, type Locator, type Page } from "@playwright/test";
 import { BenchPage } from "./bench.js";
 import { LabelPage } from "./label.js";
 import { PadPage } from "./pad.js";
-import { beginning, inView, plain, words } from "./sheet.js";
+import { beginning, plain, words } from "./sheet.js";
 import { ShortlistPage } from "./shortlist.js";
 
 /** Longest that all draws may take on a machine that has other work [ms]. */
@@ -86,7 +86,6 @@ export class PlanPage {
 
   /** The table of settings as it stands on the page; columns that a phone leaves out are empty. */
   async settingRows(): Promise<readonly SettingRow[]> {
-    await inView(this.settings);
     const rows = this.settings.getByRole("row").filter({ has: this.page.getByRole("radio") });
     const texts: SettingRow[] = [];
     for (const row of await rows.all()) {
@@ -194,7 +193,6 @@ export class PlanPage {
   /** Readings of the motor in hand, a line each. */
   async readings(): Promise<readonly string[]> {
     const table = (await this.section("Cut")).getByRole("table", { name: "Readings, as they were recorded" });
-    await inView(table);
     const rows = await table.getByRole("row").allInnerTexts();
     return rows.slice(1).map(plain);
   }

@@ -65,18 +65,8 @@ export async function addRow(scope: Scope, list: string, one: string): Promise<L
   return row;
 }
 
-/** Brings a place into view and waits until it is drawn: far from it the sheet draws nothing. */
-export async function inView(place: Locator): Promise<void> {
-  if (!(await place.evaluate((element) => element.checkVisibility()))) return;
-  await place.scrollIntoViewIfNeeded();
-  await expect
-    .poll(() => place.evaluate((element) => element.checkVisibility({ contentVisibilityAuto: true })))
-    .toBe(true);
-}
-
 /** The text of something as a reader sees it: every kind of space is one space. */
 export async function words(place: Locator): Promise<string> {
-  await inView(place);
   // biome-ignore lint/performance/useDomNodeTextContent: lines and cells are parted only as they are laid out
   return plain(await place.innerText());
 }
