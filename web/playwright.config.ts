@@ -47,9 +47,11 @@ const left = {
     "migrations",
     "offline",
     "policy",
+    "print",
     "steady",
     "tabs",
     "units",
+    "wind",
   ],
 } as const;
 
