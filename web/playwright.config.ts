@@ -47,11 +47,9 @@ const left = {
     "migrations",
     "offline",
     "policy",
-    "print",
     "steady",
     "tabs",
     "units",
-    "wind",
   ],
 } as const;
 

@@ -5,6 +5,7 @@ import { branches, factsAt, factsOf, keysAt, schemasAt } from "../schema-walk.js
 import { oneOf } from "../words/accepted.en.js";
 import { type FieldPath, stepsOf } from "./field-path.js";
 import type { FieldShape, Holds } from "./field-shape.js";
+import { Known } from "./known.js";
 
 /** What of a schema's definition is looked at here. */
 interface Leaf {
@@ -24,9 +25,7 @@ const plain: Readonly<Record<Holds, string>> = Object.freeze({
   reference: "the path of a file, or what it would hold",
 });
 
-/** Shapes that were asked for before: forms ask for the same ones over and over. */
-const known = new Map<string, FieldShape | undefined>();
-const MOST_KNOWN = 5000;
+const known = new Known<FieldShape | undefined>();
 
 /**
  * What a form needs to know of one field of a kind of document: what it accepts, an example, its choices, its range.
@@ -40,13 +39,11 @@ const MOST_KNOWN = 5000;
  * fieldAt("rocket", "fins[0].root")?.dimension; // "length"
  */
 export function fieldAt(kind: Kind, path: string | FieldPath): FieldShape | undefined {
-  const key = typeof path === "string" ? `${kind} ${path}` : `${kind}: ${JSON.stringify(path)}`;
-  if (known.has(key)) return known.get(key);
-  if (known.size >= MOST_KNOWN) known.clear();
-  const steps = stepsOf(path);
-  const shape = steps && shapeAt(kinds[kind].schema(), steps);
-  known.set(key, shape);
-  return shape;
+  const question = typeof path === "string" ? `${kind} ${path}` : `${kind}: ${JSON.stringify(path)}`;
+  return known.of(question, () => {
+    const steps = stepsOf(path);
+    return steps && shapeAt(kinds[kind].schema(), steps);
+  });
 }
 
 function shapeAt(root: z.ZodType, steps: FieldPath): FieldShape | undefined {

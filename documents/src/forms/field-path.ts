@@ -1,12 +1,12 @@
+import { Known } from "./known.js";
+
 /** Steps into a document: keys, and indices of lists. */
 export type FieldPath = readonly (string | number)[];
 
 /** Longest path that is looked at, in steps: no document is deeper. */
 const DEEPEST = 64;
 
-/** Paths that were asked for before: forms ask for the same ones with every key that is typed. */
-const known = new Map<string, FieldPath | undefined>();
-const MOST_KNOWN = 5000;
+const known = new Known<FieldPath | undefined>();
 
 /**
  * A path as steps.
@@ -18,14 +18,10 @@ const MOST_KNOWN = 5000;
  */
 export function stepsOf(path: string | FieldPath): FieldPath | undefined {
   if (typeof path !== "string") return path;
-  if (known.has(path)) return known.get(path);
-  if (known.size >= MOST_KNOWN) known.clear();
-  const steps = parted(path);
-  known.set(path, steps && Object.freeze(steps));
-  return steps;
+  return known.of(path, () => parted(path));
 }
 
-function parted(path: string): (string | number)[] | undefined {
+function parted(path: string): FieldPath | undefined {
   const steps: (string | number)[] = [];
   const pattern = /(?:^|\.)([^.[\]]+)|\[(\d{1,6})\]/y;
   while (pattern.lastIndex < path.length && steps.length < DEEPEST) {
@@ -33,5 +29,5 @@ function parted(path: string): (string | number)[] | undefined {
     if (match === null) return undefined;
     steps.push(match[2] === undefined ? (match[1] ?? "") : Number(match[2]));
   }
-  return steps;
+  return Object.freeze(steps);
 }

@@ -1,4 +1,4 @@
-import { alike } from "../math/alike.js";
+import { keepingLast } from "../math/keeping-last.js";
 import { drawNormals, drawSize, flightInputsDrawn } from "../spread/draws.js";
 import { APOGEE_TIME, COAST, type EnsembleChunk, FLEW, flightSize } from "../spread/ensemble.js";
 import { judgedSize } from "../spread/outcomes.js";
@@ -59,7 +59,7 @@ export function driversOf(
   const timed = clock === "burnout" ? coast : column((d) => chunk.flights[d * flightSize + APOGEE_TIME]!);
   const clean = column((d) => chunk.judged[(d * settingCount + setting) * judgedSize]!);
   const figures = [coast, timed, clean].map((values) => values.subarray(0, fitted));
-  const sharesOf = preparedFor(seed, moving, names, fitted, rowsWithAll(figures));
+  const sharesOf = preparedFor({ seed, moving, names, fitted, kept: rowsWithAll(figures) });
   const [ofCoast, ofTimed, ofClean] = sharesOf(figures) as [Shares, Shares, Shares];
 
   const timedVariance = varianceOf(timed);
@@ -96,18 +96,18 @@ interface Moving {
   readonly driver: DriverName;
 }
 
-let prepared: { readonly of: unknown; readonly sharesOf: ReturnType<typeof prepareShares> } | null = null;
+/** What a fit rests on beside the figures that are fitted. */
+interface Fit {
+  readonly seed: number;
+  readonly moving: readonly Moving[];
+  readonly names: readonly DriverName[];
+  /** Draws from the first on, and which of them are taken. */
+  readonly fitted: number;
+  readonly kept: readonly number[];
+}
 
 /** The fit for these draws: the last one again where nothing but the flights has changed, as after most changes of a plan. */
-function preparedFor(
-  seed: number,
-  moving: readonly Moving[],
-  names: readonly DriverName[],
-  fitted: number,
-  kept: readonly number[],
-): ReturnType<typeof prepareShares> {
-  const of = { seed, moving, kept };
-  if (prepared !== null && alike(prepared.of, of)) return prepared.sharesOf;
+const preparedFor = keepingLast(({ seed, moving, names, fitted, kept }: Fit) => {
   const normals = new Float64Array(fitted * moving.length);
   const row = new Float64Array(drawSize);
   for (let d = 0; d < fitted; d++) {
@@ -117,9 +117,8 @@ function preparedFor(
     });
   }
   const groups = moving.map(({ driver }) => names.indexOf(driver));
-  prepared = { of, sharesOf: prepareShares(normals, moving.length, groups, names.length, kept) };
-  return prepared.sharesOf;
-}
+  return prepareShares(normals, moving.length, groups, names.length, kept);
+});
 
 /** Draws from the first to the last that the fit takes: those that did not fly are left out. */
 function drawsToFit({ flights }: EnsembleChunk): number {

@@ -1,14 +1,10 @@
-import { DrawnValues, setDraw } from "../flight/fast/draw.js";
-import { FastOutcome } from "../flight/fast/outcome.js";
 import { recordSize } from "../flight/fast/sizes.js";
 import { fastTables } from "../flight/fast/tables.js";
 import { FastWork } from "../flight/fast/work.js";
 import { prepareFlight } from "../flight/model.js";
-import { drawnValues } from "../spread/drawn-values.js";
-import { drawNormals, drawSize } from "../spread/draws.js";
+import { DrawnFlights } from "../spread/drawn-flights.js";
 import type { EnsembleSpec } from "../spread/ensemble.js";
 import { dropBefore, heightsAt, motionAt } from "../spread/flight-records.js";
-import { flyDraw } from "../spread/fly-draw.js";
 import { judgeFlight } from "../spread/judge.js";
 import { JudgeWork } from "../spread/judge-work.js";
 import { judgedSize, sampleSize } from "../spread/outcomes.js";
@@ -95,40 +91,40 @@ export function prepareFlightSample(spec: FlightSampleSpec): (from: number, to: 
 
 /** Tables and memory of one sample. A class, so that its code outlives it. */
 class Sampler {
-  private readonly ensemble: EnsembleSpec;
   private readonly burnEnd: number;
   private readonly work: FastWork;
   private readonly descent: CanopyFall;
   private readonly judge: JudgeWork;
   private readonly times: Float64Array;
-  private readonly normals = new Float64Array(drawSize);
-  private readonly values = new DrawnValues();
-  private readonly flight = new FastOutcome();
+  private readonly draws: DrawnFlights;
   private readonly judged = new Float64Array(judgedSize);
   private readonly opened = new Float64Array(sampleSize);
 
   constructor({ ensemble, until }: FlightSampleSpec) {
     const model = prepareFlight(ensemble.inputs, ensemble.options);
     const tables = fastTables(model, ensemble.top, ensemble.topMach);
-    this.ensemble = ensemble;
     this.burnEnd = model.burn.end;
     // steps are recorded from burnout on: with none in sight they are from the guide on
     this.work = new FastWork({ ...tables, model: { ...model, burn: { ...model.burn, end: 0 } } });
+    this.draws = new DrawnFlights(ensemble, this.work);
     this.descent = new CanopyFall(this.work, model);
     this.judge = new JudgeWork(ensemble.opening, this.work.records.length / recordSize);
     this.times = Float64Array.from({ length: unopenedPoints }, (_, k) => until * (k / (unopenedPoints - 1)) ** 1.5);
   }
 
   fly(from: number, to: number): FlightSampleChunk {
-    const { work, judge, flight, times, opened } = this;
+    const { work, judge, draws, times, opened } = this;
+    const { flight, values } = draws;
     const out = emptySample(from, to, times);
     for (let i = 0; i < to - from; i++) {
-      this.flyDraw(from + i);
+      draws.fly(from + i);
+      flight.burnout = this.burnEnd * values.burnTime;
+      flight.flew = flight.flew && flight.landingTime > flight.burnout;
       if (flight.flew) {
         heightsAt(work, flight, times, out.unopenedHeights.subarray(i * unopenedPoints, (i + 1) * unopenedPoints));
         dropBefore(work, flight, flight.burnout);
       }
-      judgeFlight(judge, work, flight, this.burnEnd, this.normals[drawSize - 1]!, this.judged, 0, opened, 0);
+      judgeFlight(judge, work, flight, this.burnEnd, draws.strata, this.judged, 0, opened, 0);
       if (!flight.flew) continue;
       out.top.time[i] = flight.apogeeTime;
       out.top.height[i] = flight.apogeeHeight;
@@ -146,25 +142,15 @@ class Sampler {
     return out;
   }
 
-  private flyDraw(draw: number): void {
-    const { ensemble, work, normals, values, flight } = this;
-    drawNormals(ensemble.seed, draw, normals);
-    drawnValues(ensemble.spread, normals, values);
-    setDraw(work, values);
-    flyDraw(ensemble, work, values, draw, flight);
-    flight.burnout = this.burnEnd * values.burnTime;
-    flight.flew = flight.flew && flight.landingTime > flight.burnout;
-  }
-
   private openDraw(out: FlightSampleChunk, i: number, time: number): void {
     const { descent, opened } = this;
-    const start = motionAt(this.work, this.flight, time);
+    const start = motionAt(this.work, this.draws.flight, time);
     out.opening.time[i] = time;
     out.opening.height[i] = opened[1]!;
     out.opening.airspeed[i] = opened[0]!;
     out.opening.east[i] = start[0]!;
     out.opening.north[i] = start[1]!;
-    if (!descent.fall(start, time, this.values.dragScale)) return;
+    if (!descent.fall(start, time, this.draws.values.dragScale)) return;
     const { state, knots } = descent;
     out.opened.time[i] = descent.time;
     out.opened.east[i] = state[0]!;

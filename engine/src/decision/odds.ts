@@ -9,8 +9,8 @@ import {
   flightSize,
   joinChunks,
   prepareEnsemble,
-  type WeatherShift,
 } from "../spread/ensemble.js";
+import type { WeatherShift } from "../spread/fly-draw.js";
 import type { CutPlan } from "./cut-plan.js";
 import type { Setting } from "./decision.js";
 import type { DelayScatter } from "./delay-scatter.js";

@@ -1,5 +1,5 @@
 import { padTemperature } from "../air/at-field.js";
-import type { WeatherShift } from "../spread/ensemble.js";
+import type { WeatherShift } from "../spread/fly-draw.js";
 import type { DecisionInputs } from "./inputs.js";
 import { windNearGround } from "./wind-near-ground.js";
 

@@ -1,47 +1,22 @@
-import { DrawnValues, setDraw } from "../flight/fast/draw.js";
-import { FastOutcome } from "../flight/fast/outcome.js";
 import { recordSize } from "../flight/fast/sizes.js";
 import { fastTables } from "../flight/fast/tables.js";
 import { FastWork } from "../flight/fast/work.js";
-import type { FlightInputs } from "../flight/inputs.js";
 import { prepareFlight } from "../flight/model.js";
-import type { ResolvedFlightOptions } from "../flight/options.js";
 import { keepingLast } from "../math/keeping-last.js";
 import { compiledJudgement } from "./compiled.js";
-import { drawnValues } from "./drawn-values.js";
-import { drawNormals, drawSize } from "./draws.js";
-import { flyDraw } from "./fly-draw.js";
+import { DrawnFlights } from "./drawn-flights.js";
+import type { DrawSpec } from "./fly-draw.js";
 import { apogeeAirspeed } from "./judge.js";
 import { JudgeWork } from "./judge-work.js";
 import type { OpeningSpec } from "./opening-spec.js";
 import { judgedSize, sampleSize } from "./outcomes.js";
-import type { Spread } from "./spread.js";
 
 /** Everything an ensemble depends on: plain data, so that it can be sent to a worker. */
-export interface EnsembleSpec {
-  readonly inputs: FlightInputs;
-  readonly options: ResolvedFlightOptions;
-  readonly shift?: WeatherShift;
-  /** Relative tolerance of each step; left out: `drawTolerance`. */
-  readonly tolerance?: number;
-  /** Rigid draws meet the mean wind alone; left out: each its own turbulence. */
-  readonly calm?: boolean;
-  readonly spread: Spread;
+export interface EnsembleSpec extends DrawSpec {
   readonly opening: OpeningSpec;
-  readonly seed: number;
   /** Height and Mach number to which the tables reach [m]. */
   readonly top: number;
   readonly topMach: number;
-}
-
-/** Weather moved away from the plan's, for all draws alike. */
-export interface WeatherShift {
-  /** Added to the air temperature [K]; up to some 15 K. */
-  readonly temperature: number;
-  /** Factor on the wind. */
-  readonly windSpeed: number;
-  /** Added to the wind at its reference height [m/s]. */
-  readonly windEast: number;
 }
 
 /** Numbers a flight in `EnsembleChunk.flights`. */
@@ -91,9 +66,7 @@ class Ensemble {
   private readonly burnEnd: number;
   private readonly work: FastWork;
   private readonly judge: JudgeWork;
-  private readonly normals = new Float64Array(drawSize);
-  private readonly values = new DrawnValues();
-  private readonly flight = new FastOutcome();
+  private readonly draws: DrawnFlights;
 
   constructor(spec: EnsembleSpec) {
     const { inputs, options, top, topMach } = spec;
@@ -102,10 +75,12 @@ class Ensemble {
     this.burnEnd = tables.model.burn.end;
     this.work = new FastWork(tables);
     this.judge = new JudgeWork(spec.opening, this.work.records.length / recordSize);
+    this.draws = new DrawnFlights(spec, this.work);
   }
 
   fly(from: number, to: number): EnsembleChunk {
-    const { spec, work, flight } = this;
+    const { spec, work, draws } = this;
+    const { flight } = draws;
     const settingCount = spec.opening.settings.length;
     const samplesPerDraw = settingCount * spec.opening.samples * sampleSize;
     const count = to - from;
@@ -113,13 +88,13 @@ class Ensemble {
     const judged = new Float64Array(count * settingCount * judgedSize);
     const samples = new Float64Array(count * samplesPerDraw);
     for (let i = 0; i < count; i++) {
-      this.flyDraw(from + i);
+      draws.fly(from + i);
       compiledJudgement(
         this.judge,
         work,
         flight,
         this.burnEnd,
-        this.normals[drawSize - 1]!,
+        draws.strata,
         judged,
         i * settingCount * judgedSize,
         samples,
@@ -137,19 +112,6 @@ class Ensemble {
       flights[o + GUIDE_EXIT_SPEED] = flight.guideExitSpeed;
     }
     return { from, to, flights, judged, samples };
-  }
-
-  private flyDraw(draw: number): void {
-    const { spec, normals, values } = this;
-    drawNormals(spec.seed, draw, normals);
-    drawnValues(spec.spread, normals, values);
-    if (spec.shift !== undefined) {
-      values.temperature += spec.shift.temperature;
-      values.windSpeed *= spec.shift.windSpeed;
-      values.windEast += spec.shift.windEast;
-    }
-    setDraw(this.work, values);
-    flyDraw(spec, this.work, values, draw, this.flight);
   }
 }
 

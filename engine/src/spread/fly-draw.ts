@@ -28,6 +28,18 @@ export interface DrawSpec {
   readonly tolerance?: number;
   /** Rigid draws meet the mean wind alone; left out: each its own turbulence. */
   readonly calm?: boolean;
+  /** Left out: the plan's own weather. */
+  readonly shift?: WeatherShift;
+}
+
+/** Weather moved away from the plan's, for all draws alike. */
+export interface WeatherShift {
+  /** Added to the air temperature [K]; up to some 15 K. */
+  readonly temperature: number;
+  /** Factor on the wind. */
+  readonly windSpeed: number;
+  /** Added to the wind at its reference height [m/s]. */
+  readonly windEast: number;
 }
 
 /**

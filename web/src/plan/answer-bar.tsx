@@ -1,12 +1,4 @@
-import {
-  backUpNote,
-  cautions,
-  glued,
-  holdsPercent,
-  type Issue,
-  percent,
-  type UnitSystem,
-} from "@delaywright/documents";
+import { backUpNote, cautions, glued, holdsPercent, type Issue, type UnitSystem } from "@delaywright/documents";
 import { memo } from "react";
 import { Button } from "react-aria-components";
 import type { PlanAnswer, Told } from "../compute/index.js";
@@ -19,7 +11,7 @@ import { ProgressLine } from "../standing/progress-line.js";
 import { targetOf } from "../standing/target.js";
 import { ageWords, type WeatherAge } from "../standing/weather-age.js";
 import { useListing } from "../store/index.js";
-import { answerHeadline, checksWords, issueWords, openingLines } from "./answer-words.js";
+import { answerHeadline, checksWords, issueWords, openingLines, spokenWords } from "./answer-words.js";
 import { follow, goToSection } from "./follow.js";
 
 /** Most issues that stand in the bar; each section tells its own. */
@@ -88,6 +80,7 @@ function missingWords(count: number): string {
   return count === 1 ? "one thing is missing or wrong" : `${count} things are missing or wrong`;
 }
 
+/** The one thing to do next. */
 const NextButton = memo(function NextButton({ next, path }: Pick<AnswerBarProps, "next"> & { readonly path: string }) {
   return (
     <div className="plan-do">
@@ -111,20 +104,10 @@ function Answered({ answer, told, age, units }: AnswerBarProps & { readonly told
         <Standing answer={answer} age={age} />
       </div>
       <p className="hidden" role="status">
-        {settling ? "" : spokenWords(told, units)}
+        {settling ? "" : spokenWords(told.data, units)}
       </p>
     </>
   );
-}
-
-/** The whole answer, for who does not see it. */
-function spokenWords({ data }: Told, units: UnitSystem): string {
-  const { lead, detail } = answerHeadline(data, units);
-  const target = targetOf(data);
-  const backUp = target === null ? null : backUpNote(target);
-  const fires = backUp === null ? "" : `, ${backUp.firesFirst}`;
-  const odds = target === null ? "" : `${percent(target.odds.clean)} ${backUp?.alone ?? "clean"}${fires}.`;
-  return `${lead}. ${detail}. ${odds} ${checksWords(data).head}.`;
 }
 
 interface FiguresProps extends Pick<AnswerBarProps, "age" | "units"> {

@@ -1,7 +1,8 @@
+import { percent } from "@delaywright/documents";
 import { describe, expect, test } from "vitest";
 import { inventedSetting, inventedTold } from "../standing/invented.js";
 import { badWords } from "../standing/outcome-words.js";
-import { answerHeadline, checksWords, issueWords, openingLines } from "./answer-words.js";
+import { answerHeadline, checksWords, issueWords, openingLines, spokenWords } from "./answer-words.js";
 
 const plain = (text: string): string => text.replace(/\s/gu, " ");
 
@@ -104,5 +105,21 @@ describe("checksWords()", () => {
 describe("badWords()", () => {
   test("leaves out what does not make one in a hundred", () => {
     expect(badWords({ ...inventedSetting().odds, leanFast: 0.004 })).toBe("early fast 3, late fast 4");
+  });
+});
+
+describe("spokenWords()", () => {
+  test("says what to cut, the odds, and what the checks say", () => {
+    const { data } = inventedTold();
+    const words = plain(spokenWords(data, "metric"));
+    const odds = plain(percent(data.settings.find(({ delay }) => delay === data.toCut?.delay)?.odds.clean ?? 0));
+    expect(words).toBe(
+      `Cut to 9 s. take 5 s out, end A with the ring, 4.0 mm (5/32 in). ${odds} clean. ${plain(checksWords(data).head)}.`,
+    );
+  });
+
+  test("says no odds of a motor without delay", () => {
+    const { data } = inventedTold({ data: { toCut: null } });
+    expect(spokenWords(data, "metric")).not.toMatch(/clean|NaN|undefined/);
   });
 });

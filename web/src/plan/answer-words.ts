@@ -1,6 +1,7 @@
 import {
   aboveWords,
   acceptedWords,
+  backUpNote,
   belowWords,
   checkCounts,
   checkLine,
@@ -11,12 +12,14 @@ import {
   headline,
   type Issue,
   noDelayWords,
+  percent,
   type SettingData,
   timingWords,
   type UnitSystem,
   upperFirst,
 } from "@delaywright/documents";
 import { wordOfField } from "../standing/next-act.js";
+import { targetOf } from "../standing/target.js";
 
 /** The answer in large letters and its second line. */
 export function answerHeadline(data: DecisionData, units: UnitSystem): Pick<Headline, "lead" | "detail"> {
@@ -93,4 +96,14 @@ export interface IssueWords {
 export function issueWords(issue: Issue): IssueWords {
   const found = issue.code === "missing" ? "missing" : foundWords(issue);
   return { wrong: `${upperFirst(wordOfField(issue.path))}: ${found}`, right: `${upperFirst(acceptedWords(issue))}.` };
+}
+
+/** The whole answer in one line, for who does not see it. */
+export function spokenWords(data: DecisionData, units: UnitSystem): string {
+  const { lead, detail } = answerHeadline(data, units);
+  const target = targetOf(data);
+  const backUp = target === null ? null : backUpNote(target);
+  const fires = backUp === null ? "" : `, ${backUp.firesFirst}`;
+  const odds = target === null ? "" : `${percent(target.odds.clean)} ${backUp?.alone ?? "clean"}${fires}. `;
+  return `${lead}. ${detail}. ${odds}${checksWords(data).head}.`;
 }

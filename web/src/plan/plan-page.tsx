@@ -53,6 +53,7 @@ function PlanSheet({ path, documents }: { readonly path: string; readonly docume
   );
   // the answer comes first, and typing is never held up: the sheet follows in pieces, what is not in view last
   const sheet = useAfterPaint(all);
+  const around = sheet ?? all;
   const calm = useCalm(all, CALM, { moves: settling, isFirst: withoutPictures });
   const resting = useDeferredValue(calm, null);
   return (
@@ -60,12 +61,12 @@ function PlanSheet({ path, documents }: { readonly path: string; readonly docume
       <PlanHeader path={path} name={documents.plan.name} />
       <AnswerBar answer={answer} documents={documents} age={age} next={next} units={units} />
       <div className="plan-frame">
-        <Rail states={(sheet ?? all).states} />
+        <Rail states={around.states} />
         <main className="plan-sheet" id="main" tabIndex={-1} aria-busy={settling || sheet !== all || resting !== all}>
           {sheet !== null && resting !== null && <Sheet now={sheet} calm={resting} />}
         </main>
       </div>
-      <FootBar states={(sheet ?? all).states} next={(sheet ?? all).next} path={path} />
+      <FootBar states={around.states} next={around.next} path={path} />
     </div>
   );
 }
