@@ -70,7 +70,7 @@ export default defineConfig({
     baseURL: `http://127.0.0.1:${port}/`,
     launchOptions,
     actionTimeout: 40_000,
-    trace: "retain-on-failure",
+    trace: "on-first-retry",
     locale: "en-GB",
   },
   projects: [
