@@ -1,7 +1,9 @@
 import "fake-indexeddb/auto";
 import { afterEach, expect, test, vi } from "vitest";
 import { closeStores, freshName, freshStore } from "../../stories/data/databases/fresh-store.js";
+import type { Entry } from "./entry.js";
 import { Journal, type JournalStorage, type OpenTabs } from "./journal.js";
+import { recordOf } from "./record.js";
 
 afterEach(() => {
   vi.restoreAllMocks();
@@ -79,6 +81,29 @@ test("a draft that cannot be read yet comes back as it was typed", async () => {
   ended.close();
   vi.restoreAllMocks();
   expect((await fresh()).memory.get(path)?.drafts).toEqual({ length: "1.5 fur" });
+});
+
+test("a page that is ended before the database answers what was half typed: the rest goes on from there", async () => {
+  const name = freshName();
+  const storage = smallStorage();
+  const ended = await freshStore({ name, journal: null });
+  const path = ended.add("rocket", { ...rocket, length: "1 m" });
+  const states: Entry[] = [];
+  for (const typed of ["1 m", "15", "1 m"]) {
+    ended.setField(path, "length", typed, "Length");
+    await ended.keeper.idle();
+    states.push(ended.memory.get(path)!);
+  }
+  const [base, sent, ours] = states;
+  expect(sent?.drafts).toEqual({ length: "15" });
+  await ended.keeper.with((database) => database.documents.put(recordOf(sent!)));
+  ended.close();
+  const tabs = openTabs();
+  const journal = new Journal(name, storage, tabs);
+  journal.keep([{ path, base, sent, ours }]);
+  journal.close();
+  const next = await freshStore({ name, journal: new Journal(name, storage, tabs) });
+  expect(next.memory.get(path)).toMatchObject({ raw: { length: "1 m" }, drafts: {} });
 });
 
 test("a new document and a deleted one", async () => {

@@ -9,6 +9,8 @@ export interface Unwritten {
   readonly base: Entry | undefined;
   /** As it was here; undefined: deleted. */
   readonly ours: Entry | undefined;
+  /** As the database was given it before, without an answer yet. */
+  readonly sent: Entry | undefined;
 }
 
 /** What of the browser's small storage a journal takes: it is written before a key press is over, which a database is not. */
@@ -48,7 +50,7 @@ export class Journal {
 
   /** Keeps what is not written; nothing: it is all written. */
   keep(unwritten: readonly Unwritten[]): void {
-    const rows = unwritten.filter(({ base, ours }) => ![base, ours].some((entry) => entry && isStrange(entry)));
+    const rows = unwritten.filter((row) => !statesOf(row).some((entry) => entry && isStrange(entry)));
     if (rows.length === 0 && !this.filled) return;
     try {
       const text = JSON.stringify(rows.map(rowOf));
@@ -82,8 +84,11 @@ export class Journal {
   }
 }
 
-function rowOf({ path, base, ours }: Unwritten) {
-  return { path, base: base === undefined ? null : recordOf(base), ours: ours === undefined ? null : recordOf(ours) };
+const statesOf = ({ base, ours, sent }: Unwritten) => [base, ours, sent] as const;
+
+function rowOf(unwritten: Unwritten) {
+  const [base, ours, sent] = statesOf(unwritten).map((entry) => (entry === undefined ? null : recordOf(entry)));
+  return { path: unwritten.path, base, ours, ...(sent === null ? {} : { sent }) };
 }
 
 /** What cannot be read is nothing. */
@@ -98,9 +103,14 @@ function rowsOf(text: string | null): Unwritten[] {
 
 function unwrittenOf(row: unknown): Unwritten[] {
   if (!isKeyed(row) || typeof row["path"] !== "string") return [];
-  const [base, ours] = [row["base"], row["ours"]].map((record) => (record === null ? undefined : entryOf(record)));
-  const whole = [base, ours].every((entry) => entry === undefined || (!isStrange(entry) && entry.path === row["path"]));
-  return whole ? [{ path: row["path"], base, ours }] : [];
+  const [base, ours, sent] = [row["base"], row["ours"], row["sent"] ?? null].map((record) =>
+    record === null ? undefined : entryOf(record),
+  );
+  const unwritten = { path: row["path"], base, ours, sent };
+  const whole = statesOf(unwritten).every(
+    (entry) => entry === undefined || (!isStrange(entry) && entry.path === row["path"]),
+  );
+  return whole ? [unwritten] : [];
 }
 
 /** The journal's place in this browser; null where it gives none. */

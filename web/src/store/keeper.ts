@@ -41,6 +41,8 @@ export class Keeper {
   private readonly seen = new Map<string, Entry>();
   /** Paths that are not kept as they are here. */
   private readonly unsaved = new Set<string>();
+  /** What the database was given and has not answered yet. */
+  private readonly sent = new Map<string, Entry | undefined>();
   /** What the app gave by itself: nothing is lost with it. */
   private readonly given = new Set<Entry>();
   private jobs: Promise<unknown> = Promise.resolve();
@@ -158,7 +160,8 @@ export class Keeper {
 
   /** Notes what is not written, in case the page is ended before it is. */
   private note(): void {
-    this.options.journal?.keep(this.pending().filter(({ ours }) => ours === undefined || !this.given.has(ours)));
+    const lost = this.pending().filter(({ ours }) => ours === undefined || !this.given.has(ours));
+    this.options.journal?.keep(lost.map((each) => ({ ...each, sent: this.sent.get(each.path) })));
   }
 
   /** Makes again what a page that was ended had changed and not written. */
@@ -181,9 +184,11 @@ export class Keeper {
     return unchanged(now, ours) || (base === undefined && now.revision >= ours.revision);
   }
 
-  private again({ path, base, ours }: Unwritten): Entry | undefined {
+  private again({ path, base, ours, sent }: Unwritten): Entry | undefined {
     const now = this.seen.get(path);
-    return now === undefined || base === undefined || ours === undefined ? ours : rebased(base, ours, now);
+    // what was typed before the end was being written: the rest goes on from there
+    const from = unchanged(sent, now) ? sent : base;
+    return now === undefined || from === undefined || ours === undefined ? ours : rebased(from, ours, now);
   }
 
   private async writeNow(): Promise<void> {
@@ -195,6 +200,7 @@ export class Keeper {
       return;
     }
     const batch = this.pending();
+    for (const { path, ours } of batch) this.sent.set(path, ours);
     try {
       this.settle(await commit(database, batch));
     } catch (error) {
@@ -220,6 +226,7 @@ export class Keeper {
     const set = new Map<string, Entry | undefined>();
     for (const { path, ours, outcome } of all) {
       const now = memory.get(path);
+      this.sent.delete(path);
       if (outcome.kind === "newer") continue;
       if (outcome.kind === "clash") {
         this.moveAside(path, outcome.entry);

@@ -1,5 +1,6 @@
 import { differences, fits, inverse, same, withDifferences } from "./difference.js";
 import type { Content, Entry } from "./entry.js";
+import { keptDrafts } from "./kept-drafts.js";
 import { contentOf, makeEntry } from "./make-entry.js";
 import { isStrange } from "./record.js";
 
@@ -14,7 +15,11 @@ export function rebased(base: Entry, ours: Entry, theirs: Entry): Entry {
   const changes = differences(contentOf(base), contentOf(ours));
   const revision = Math.max(ours.revision, theirs.revision + 1);
   if (changes.length === 0) return theirs;
-  const content = withDifferences(contentOf(theirs), changes) as Content;
+  const there = contentOf(theirs);
+  const { raw } = withDifferences(there, changes) as Content;
+  // what is half typed in a field is gone once the field has another value
+  const drafts = raw === null || there.raw === null ? there.drafts : keptDrafts(there.drafts, there.raw, raw);
+  const content = withDifferences({ ...there, drafts }, changes) as Content;
   return makeEntry(ours.path, content, Math.max(ours.savedAt, theirs.savedAt), revision);
 }
 

@@ -3,6 +3,9 @@ import type { Raw } from "@delaywright/documents";
 import { afterEach, expect, test, vi } from "vitest";
 import { closeStores, freshName, freshStore, nextTurn } from "../../stories/data/databases/fresh-store.js";
 import type { BenchStore } from "./bench-store.js";
+import type { Entry } from "./entry.js";
+import { makeEntry } from "./make-entry.js";
+import { rebased } from "./merge.js";
 
 afterEach(closeStores);
 
@@ -54,6 +57,14 @@ test("one field changed at once in two tabs is the same in both: what was writte
     expect(one.memory.get(path)?.revision).toBe(other.memory.get(path)?.revision);
   });
   expect(["75 mm", "74 mm"]).toContain(one.memory.get(path)?.raw?.["diameter"]);
+});
+
+test("a field that gets another value here is not shown half typed as it was elsewhere", () => {
+  const entry = (raw: Raw, drafts = {}): Entry => makeEntry("a.rocket.json", { raw, text: null, drafts }, 0, 1);
+  const base = entry({ kind: "rocket", length: "1 m" });
+  const ours = entry({ kind: "rocket", length: "1.5 m" });
+  const theirs = entry({ kind: "rocket", length: "1 m" }, { length: "1.", diameter: "7" });
+  expect(rebased(base, ours, theirs)).toMatchObject({ raw: { length: "1.5 m" }, drafts: { diameter: "7" } });
 });
 
 test("what is typed while another tab's change comes in is not lost", async () => {
