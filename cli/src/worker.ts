@@ -1,19 +1,15 @@
 import { parentPort } from "node:worker_threads";
-import { type EnsembleChunk, judgeMotor, prepareEnsemble, type ShortlistSpec } from "@delaywright/engine";
+import { judgeMotor, memoryOf, type PreparedEnsemble, prepareEnsemble, type ShortlistSpec } from "@delaywright/engine";
 import type { MotorTask, Task } from "./io/pool.js";
 
-let prepared: { readonly job: number; readonly fly: (from: number, to: number) => EnsembleChunk } | undefined;
+let prepared: { readonly job: number; readonly fly: PreparedEnsemble } | undefined;
 let shortlist: ShortlistSpec | undefined;
 
 function flyRun(task: Task): void {
   if (task.spec !== undefined) prepared = { job: task.job, fly: prepareEnsemble(task.spec) };
   if (prepared?.job !== task.job) throw new Error("a run came before its spec");
   const chunk = prepared.fly(task.from, task.to);
-  parentPort?.postMessage(chunk, [
-    chunk.flights.buffer as ArrayBuffer,
-    chunk.judged.buffer as ArrayBuffer,
-    chunk.samples.buffer as ArrayBuffer,
-  ]);
+  parentPort?.postMessage(chunk, memoryOf(chunk));
 }
 
 async function judge(task: MotorTask): Promise<void> {

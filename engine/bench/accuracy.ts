@@ -1,13 +1,8 @@
 import { fly } from "../src/flight/fly.js";
 import type { FlightResult } from "../src/flight/result.js";
 import { drawnInputs } from "../src/spread/drawn-inputs.js";
-import {
-  APOGEE_HEIGHT,
-  APOGEE_TIME,
-  type EnsembleChunk,
-  type EnsembleSpec,
-  flightSize,
-} from "../src/spread/ensemble.js";
+import type { EnsembleSpec } from "../src/spread/ensemble.js";
+import { APOGEE_HEIGHT, APOGEE_TIME, type EnsembleChunk, flightSize } from "../src/spread/ensemble-chunk.js";
 import { sampleSize } from "../src/spread/outcomes.js";
 
 /** Draws from 0 on, each flown by `fly` at its tight tolerance from the exact formulas. */

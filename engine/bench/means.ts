@@ -1,4 +1,4 @@
-import { type EnsembleChunk, flightSize } from "../src/spread/ensemble.js";
+import { type EnsembleChunk, flightSize } from "../src/spread/ensemble-chunk.js";
 import { judgedSize, sampleSize } from "../src/spread/outcomes.js";
 
 /** Means over the draws of all that an ensemble came to, column by column. */

@@ -1,6 +1,7 @@
 import { judgeMotor } from "../src/decision/shortlist/judge-motor.js";
 import { shortlist } from "../src/decision/shortlist/shortlist.js";
-import { joinChunks, prepareEnsemble } from "../src/spread/ensemble.js";
+import { prepareEnsemble } from "../src/spread/ensemble.js";
+import { joinChunks } from "../src/spread/ensemble-chunk.js";
 import { candidate, openPlan } from "../test/shortlist.js";
 
 const draws = 500;

@@ -82,7 +82,7 @@ export type {
 } from "./decision/inputs.js";
 export type { Landed, Landings, Packing } from "./decision/landed.js";
 export { type EllipsePair, type GroundEllipse, landingEllipses, spreadEllipse } from "./decision/landings.js";
-export type { EnsembleRunner } from "./decision/odds.js";
+export type { DrawMemory, EnsembleRunner } from "./decision/odds.js";
 export { type DelayOdds, type OddsOverDelayOptions, oddsOverDelay } from "./decision/odds-over-delay.js";
 export { type Strength, strengthOf } from "./decision/opening-rules.js";
 export type { OtherRocket } from "./decision/over-cut.js";
@@ -371,7 +371,16 @@ export type {
 } from "./rules/rule.js";
 export { drawnInputs, inputsWith, uncertainInputCount } from "./spread/drawn-inputs.js";
 export { noSpread } from "./spread/drawn-values.js";
-export { type EnsembleChunk, type EnsembleSpec, joinChunks, prepareEnsemble } from "./spread/ensemble.js";
+export { type EnsembleSpec, type PreparedEnsemble, prepareEnsemble } from "./spread/ensemble.js";
+export {
+  chunkBytes,
+  chunkIn,
+  type EnsembleChunk,
+  joinChunks,
+  memoryOf,
+  partOf,
+  putChunk,
+} from "./spread/ensemble-chunk.js";
 export { turbulenceSeed } from "./spread/fly-draw.js";
 export type { OpeningSpec } from "./spread/opening-spec.js";
 export { type Shares, varianceShares } from "./spread/sensitivity.js";

@@ -15,7 +15,7 @@ import { settingsOf } from "../../engine/src/decision/settings.js";
 import { stabilityOf } from "../../engine/src/decision/stability.js";
 import { allOfRigid } from "../../engine/src/flight/rigid/switches.js";
 import { scrambleCount, scrambleOf } from "../../engine/src/spread/draws.js";
-import { APOGEE_AIRSPEED, APOGEE_HEIGHT, COAST, FLEW, flightSize } from "../../engine/src/spread/ensemble.js";
+import { APOGEE_AIRSPEED, APOGEE_HEIGHT, COAST, FLEW, flightSize } from "../../engine/src/spread/ensemble-chunk.js";
 import {
   CLEAN,
   EARLY_FAST,

@@ -1,6 +1,6 @@
 import type { QuickModel, TurningModel } from "../flight/options.js";
 import type { Decision } from "./decision.js";
-import type { EnsembleRunner } from "./odds.js";
+import type { DrawMemory, EnsembleRunner } from "./odds.js";
 import type { Pause } from "./opened-places.js";
 import type { OtherRocket } from "./over-cut.js";
 
@@ -13,6 +13,8 @@ export interface DecideOptions {
   readonly otherRockets?: readonly OtherRocket[];
   /** Who flies the draws: workers, or by default the caller's own thread. */
   readonly run?: EnsembleRunner;
+  /** Gives memory for the draws: one decision after another may use the same; left out: new. */
+  readonly memory?: DrawMemory;
   /** Rising numbers of draws, each below `draws`, at which `onPart` is told what they say. */
   readonly stages?: readonly number[];
   /**

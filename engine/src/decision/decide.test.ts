@@ -3,11 +3,12 @@ import { windFrom } from "../../reference/trajectories/inputs.js";
 import { calmPlan, heavyPlan, plan } from "../../test/plan.js";
 import { fly } from "../flight/fly.js";
 import { noSpread } from "../spread/drawn-values.js";
-import { joinChunks, prepareEnsemble } from "../spread/ensemble.js";
+import { prepareEnsemble } from "../spread/ensemble.js";
+import { joinChunks } from "../spread/ensemble-chunk.js";
 import { decide } from "./decide.js";
 import type { Decision } from "./decision.js";
 import type { DecisionInputs } from "./inputs.js";
-import { type EnsembleRunner, runHere } from "./odds.js";
+import { type DrawMemory, type EnsembleRunner, runHere } from "./odds.js";
 
 const draws = 256;
 const perSecond = 0.79375e-3;
@@ -67,6 +68,21 @@ test("decide() gives the same answer again, whoever flies the draws, and another
   expect(await told({ run: apart })).toBe(once);
   expect(await told({ run: apart, stages: [1, 77], onPart: () => {} })).toBe(once);
   expect(await told({ seed: 2 })).not.toBe(once);
+});
+
+test("decide() gathers its draws in memory that it is given, whatever was in it, and keeps none of it", async () => {
+  const once = await told({});
+  const other = await told({ seed: 2 });
+  const given: ArrayBuffer[] = [];
+  const memory: DrawMemory = (bytes) => {
+    if (given.length === 0) given.push(new ArrayBuffer(bytes + 8));
+    return given[0]!;
+  };
+  const { flight: _, ...first } = await decide(plan, { draws, memory });
+  expect(await told({ memory, stages: [32], onPart: () => {}, seed: 2 })).toBe(other);
+  new Uint8Array(given[0]!).fill(0xff);
+  expect(JSON.stringify(first)).toBe(once);
+  expect(await told({ memory })).toBe(once);
 });
 
 test("decide() tells an answer at every stage, and the last is bit for bit what it is without stages", async () => {

@@ -48,6 +48,7 @@ export async function decide(inputs: DecisionInputs, options: DecideOptions = {}
   let otherWeather: Promise<number> | undefined;
   const judged = await judgeSettings(inputs, plans.length > 0 ? plans : [pluggedPlan], {
     ...run,
+    ...(options.memory === undefined ? {} : { memory: options.memory }),
     stages,
     onStage: (part) => {
       const soFar = pickFrom(inputs, plans, part);

@@ -1,6 +1,6 @@
 import { keepingLast } from "../math/keeping-last.js";
 import { drawNormals, drawSize, flightInputsDrawn } from "../spread/draws.js";
-import { APOGEE_TIME, COAST, type EnsembleChunk, FLEW, flightSize } from "../spread/ensemble.js";
+import { APOGEE_TIME, COAST, type EnsembleChunk, FLEW, flightSize } from "../spread/ensemble-chunk.js";
 import { judgedSize } from "../spread/outcomes.js";
 import { mostRows, prepareShares, rowsWithAll, type Shares } from "../spread/sensitivity.js";
 import type { Spread } from "../spread/spread.js";

@@ -1,5 +1,12 @@
 import type { FlightResult } from "../flight/result.js";
-import { APOGEE_AIRSPEED, APOGEE_HEIGHT, COAST, type EnsembleChunk, FLEW, flightSize } from "../spread/ensemble.js";
+import {
+  APOGEE_AIRSPEED,
+  APOGEE_HEIGHT,
+  COAST,
+  type EnsembleChunk,
+  FLEW,
+  flightSize,
+} from "../spread/ensemble-chunk.js";
 import type { Decision } from "./decision.js";
 import { densityOf } from "./density.js";
 import { quantilesOf } from "./quantiles.js";

@@ -13,15 +13,8 @@ import { normalQuantile } from "../math/normal.js";
 import { drawnInputs } from "../spread/drawn-inputs.js";
 import { drawnValues, noSpread } from "../spread/drawn-values.js";
 import { drawNormals, drawSize } from "../spread/draws.js";
-import {
-  APOGEE_HEIGHT,
-  APOGEE_TIME,
-  FLEW,
-  flightSize,
-  LANDING_EAST,
-  LANDING_NORTH,
-  prepareEnsemble,
-} from "../spread/ensemble.js";
+import { prepareEnsemble } from "../spread/ensemble.js";
+import { APOGEE_HEIGHT, APOGEE_TIME, FLEW, flightSize, LANDING_EAST, LANDING_NORTH } from "../spread/ensemble-chunk.js";
 import { drawTolerance } from "../spread/fly-draw.js";
 import { GROUNDED, HOLDS, judgedSize, sampleSize } from "../spread/outcomes.js";
 import {

@@ -2,14 +2,16 @@ import { fly } from "../flight/fly.js";
 import { defaultFlightOptions, type FlightOptions } from "../flight/options.js";
 import type { FlightResult } from "../flight/result.js";
 import { noSpread, varies } from "../spread/drawn-values.js";
+import { type EnsembleSpec, prepareEnsemble } from "../spread/ensemble.js";
 import {
+  chunkBytes,
+  chunkIn,
   type EnsembleChunk,
-  type EnsembleSpec,
   FLEW,
   flightSize,
-  joinChunks,
-  prepareEnsemble,
-} from "../spread/ensemble.js";
+  partOf,
+  putChunk,
+} from "../spread/ensemble-chunk.js";
 import type { WeatherShift } from "../spread/fly-draw.js";
 import type { CutPlan } from "./cut-plan.js";
 import type { Setting } from "./decision.js";
@@ -25,16 +27,27 @@ import { noOpenings, oddsOf, openingsOf } from "./summary.js";
  * It may be called again before an earlier run has ended. It rejects to call everything off: whoever asked then rejects with the same error.
  *
  * @param onProgress told how many of them are done
+ * @param into room for them, which it may fill and return: it then need not be copied
  */
 export type EnsembleRunner = (
   spec: EnsembleSpec,
   from: number,
   to: number,
   onProgress?: (done: number) => void,
+  into?: EnsembleChunk,
 ) => Promise<EnsembleChunk>;
 
 /** Flies all draws in one go where it is called. */
-export const runHere: EnsembleRunner = async (spec, from, to) => prepareEnsemble(spec)(from, to);
+export const runHere: EnsembleRunner = async (spec, from, to, _, into) => prepareEnsemble(spec)(from, to, into);
+
+/**
+ * Gives memory for draws, with anything in it: the same one again saves a browser from getting and clearing it for each answer.
+ *
+ * Nobody else may write into it until whoever asked is done, or has rejected.
+ *
+ * @param bytes how much, at least
+ */
+export type DrawMemory = (bytes: number) => ArrayBuffer;
 
 /** How an ensemble is flown. */
 export interface OddsOptions {
@@ -50,6 +63,8 @@ export interface OddsOptions {
   readonly shift?: WeatherShift;
   /** Rising numbers of draws at which `onStage` is told what they say; the draws go on from there. */
   readonly stages?: readonly number[];
+  /** Gives memory of so many bytes, or more, for all draws; left out: new. */
+  readonly memory?: DrawMemory;
   /** A promise that it returns is waited for before anything more is computed here; the next draws are given out first. */
   readonly onStage?: (judged: JudgedSettings) => unknown;
 }
@@ -187,27 +202,31 @@ export async function judgeSettings(
 ): Promise<JudgedSettings> {
   const prepared = prepareOdds(inputs, plans, options);
   const { spec, draws, rough } = prepared;
-  const chunks: EnsembleChunk[] = [];
+  const { opening } = spec;
+  const flown = chunkIn(opening, 0, draws, options.memory?.(chunkBytes(opening, draws)));
   let from = 0;
   let told: unknown;
-  const giveOut = (first: number, end: number): Promise<EnsembleChunk> => {
-    const flying = options.run(spec, first, end);
+  const giveOut = (first: number, end: number): Promise<void> => {
+    const room = partOf(flown, first, end);
+    const flying = options.run(spec, first, end, undefined, room).then((chunk) => {
+      if (chunk !== room) putChunk(room, chunk);
+    });
     // whoever calls it off while something else is waited for is heard once it is this run's turn
     flying.catch(() => undefined);
     return flying;
   };
   for (const to of options.stages ?? []) {
     if (to <= from || to >= draws) continue;
-    chunks.push(await giveOut(from, to));
-    told = options.onStage?.(judgedBy(prepared, joinChunks(chunks), rough));
+    await giveOut(from, to);
+    told = options.onStage?.(judgedBy(prepared, partOf(flown, 0, to), rough));
     from = to;
   }
   const flying = giveOut(from, draws);
   await told;
   // while the last draws are under way, on workers or between their runs, the flight that is shown is flown
   const flight = options.near ?? fly(inputs, options.flight);
-  chunks.push(await flying);
-  return judgedBy(prepared, joinChunks(chunks), flight);
+  await flying;
+  return judgedBy(prepared, flown, flight);
 }
 
 function flightInputsOf({

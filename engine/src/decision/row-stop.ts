@@ -1,7 +1,7 @@
 import { DrawnValues } from "../flight/fast/draw.js";
 import type { RuleFacts } from "../rules/facts.js";
 import { inputsOfDraw } from "../spread/drawn-inputs.js";
-import { APOGEE_HEIGHT } from "../spread/ensemble.js";
+import { APOGEE_HEIGHT } from "../spread/ensemble-chunk.js";
 import type { WeatherShift } from "../spread/fly-draw.js";
 import type { Setting } from "./decision.js";
 import { flownColumn } from "./flight-figures.js";

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { scrambleCount } from "../spread/draws.js";
-import type { EnsembleChunk } from "../spread/ensemble.js";
+import type { EnsembleChunk } from "../spread/ensemble-chunk.js";
 import { openingsOf, samplingError } from "./summary.js";
 
 test("samplingError() is three standard errors of the scrambles' means", () => {

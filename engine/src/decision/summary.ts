@@ -1,5 +1,5 @@
 import { scrambleCount, scrambleOf } from "../spread/draws.js";
-import type { EnsembleChunk } from "../spread/ensemble.js";
+import type { EnsembleChunk } from "../spread/ensemble-chunk.js";
 import { FIRES_FIRST, HOLDS, judgedSize, sampleSize } from "../spread/outcomes.js";
 import type { Odds, Setting } from "./decision.js";
 import { quantilesOf } from "./quantiles.js";

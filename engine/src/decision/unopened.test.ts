@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { drawNormals, drawSize } from "../spread/draws.js";
-import { type EnsembleChunk, FLEW, flightSize, LANDING_EAST, LANDING_NORTH } from "../spread/ensemble.js";
+import { type EnsembleChunk, FLEW, flightSize, LANDING_EAST, LANDING_NORTH } from "../spread/ensemble-chunk.js";
 import { spreadEllipse } from "./landings.js";
 import { unopenedPlaces } from "./unopened.js";
 

@@ -1,5 +1,5 @@
 import type { PlaceColumns } from "../packing/landing-zone.js";
-import { type EnsembleChunk, FLEW, flightSize, LANDING_EAST, LANDING_NORTH } from "../spread/ensemble.js";
+import { type EnsembleChunk, FLEW, flightSize, LANDING_EAST, LANDING_NORTH } from "../spread/ensemble-chunk.js";
 
 /** Where the unopened flights come down. */
 export function unopenedPlaces(chunk: EnsembleChunk): PlaceColumns {

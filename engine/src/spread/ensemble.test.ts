@@ -12,7 +12,8 @@ import { resolveFlightOptions, type TurningModel } from "../flight/options.js";
 import { normalQuantile } from "../math/normal.js";
 import { drawnValues } from "./drawn-values.js";
 import { flightInputsDrawn } from "./draws.js";
-import { type EnsembleSpec, joinChunks, prepareEnsemble } from "./ensemble.js";
+import { type EnsembleSpec, prepareEnsemble } from "./ensemble.js";
+import { chunkBytes, chunkIn, joinChunks, memoryOf, partOf, putChunk } from "./ensemble-chunk.js";
 import { HOLDS } from "./outcomes.js";
 
 const delays = [6, 8, 10, 12, 14];
@@ -46,6 +47,29 @@ test("prepareEnsemble() gives the same figures however the draws are split, and 
     expect(joinChunks(runs.reverse().map(([from, to]) => same(from, to)))).toEqual(whole);
   }
   expect(prepareEnsemble(specOf(2))(0, 200).judged).not.toEqual(whole.judged);
+});
+
+test("prepareEnsemble() flies into memory that had other draws in it as into new memory", () => {
+  const spec = specOf(1);
+  const whole = prepareEnsemble(spec)(0, 60);
+  const memory = new ArrayBuffer(chunkBytes(spec.opening, 60) + 64);
+  new Uint8Array(memory).fill(0xff);
+  const room = chunkIn(spec.opening, 0, 60, memory);
+  const fly = prepareEnsemble(spec);
+  fly(20, 60, partOf(room, 20, 60));
+  putChunk(room, fly(0, 20));
+  expect(room).toEqual(whole);
+  expect(memoryOf(room)).toEqual([memory]);
+});
+
+test("prepareEnsemble() leaves nothing of an older draw where one does not fly", () => {
+  const spec = specOf(1);
+  const weak = { ...spec, inputs: { ...flightD, rocket: { ...flightD.rocket, mass: 1000 } } };
+  const fresh = prepareEnsemble(weak)(0, 8);
+  expect(fresh.flights.every((number) => number === 0)).toBe(true);
+  const room = chunkIn(spec.opening, 0, 8);
+  prepareEnsemble(spec)(0, 8, room);
+  expect(prepareEnsemble(weak)(0, 8, room)).toEqual(fresh);
 });
 
 test("prepareEnsemble(): the default model is not the aligned one, whose odds in wind are visibly other", () => {

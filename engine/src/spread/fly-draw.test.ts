@@ -6,18 +6,17 @@ import { fly } from "../flight/fly.js";
 import { resolveFlightOptions } from "../flight/options.js";
 import { drawnInputs } from "./drawn-inputs.js";
 import { noSpread } from "./drawn-values.js";
+import { type EnsembleSpec, prepareEnsemble } from "./ensemble.js";
 import {
   APOGEE_AIRSPEED,
   APOGEE_HEIGHT,
   APOGEE_TIME,
   COAST,
-  type EnsembleSpec,
   FLEW,
   flightSize,
   joinChunks,
   LANDING_EAST,
-  prepareEnsemble,
-} from "./ensemble.js";
+} from "./ensemble-chunk.js";
 import { rigidDrawTolerance, turbulenceSeed } from "./fly-draw.js";
 import { sampleSize } from "./outcomes.js";
 

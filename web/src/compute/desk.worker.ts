@@ -13,7 +13,7 @@ const post = (message: FromDesk | Held) => self.postMessage(message);
 /** A flyer at the other end of a port. */
 function flyerAt(port: MessagePort): FlyerPort {
   return {
-    post: (message) => port.postMessage(message),
+    post: (message, transfer = []) => port.postMessage(message, [...transfer]),
     listen(listener) {
       port.onmessage = ({ data }: MessageEvent<Flown>) => listener(data);
     },

@@ -61,7 +61,14 @@ export interface Held {
  */
 export type ToFlyer =
   | { readonly kind: "ensemble"; readonly ensemble: number; readonly spec: EnsembleSpec }
-  | { readonly kind: "run"; readonly ensemble: number; readonly from: number; readonly to: number }
+  | {
+      readonly kind: "run";
+      readonly ensemble: number;
+      readonly from: number;
+      readonly to: number;
+      /** Handed back: the flyer may fly the next draws into it. */
+      readonly memory?: ArrayBuffer;
+    }
   | { readonly kind: "stop" }
   | {
       readonly kind: "whole";

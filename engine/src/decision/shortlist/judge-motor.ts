@@ -1,6 +1,6 @@
 import { InputError } from "../../issues.js";
 import type { RuleFacts } from "../../rules/facts.js";
-import { APOGEE_HEIGHT } from "../../spread/ensemble.js";
+import { APOGEE_HEIGHT } from "../../spread/ensemble-chunk.js";
 import { choose, reachesLeast } from "../choose.js";
 import type { Setting } from "../decision.js";
 import { band, flownColumn } from "../flight-figures.js";

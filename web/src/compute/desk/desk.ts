@@ -85,6 +85,8 @@ export class Desk {
   private readonly line: Line;
   private readonly draws: number;
   private readonly judgedBefore = new JudgedBefore();
+  /** One decision is under way at a time: all gather their draws here. */
+  private gathered = new ArrayBuffer(0);
   private lastBeat = 0;
   private last: Decided | null = null;
 
@@ -251,6 +253,7 @@ export class Desk {
       seed: SEED,
       otherRockets,
       run,
+      memory: (bytes) => this.memory(bytes),
       pause: () => this.step(task),
       ...(tellFirst === undefined ? {} : { stages: STAGES, onPart }),
     });
@@ -258,9 +261,15 @@ export class Desk {
     return decision;
   }
 
+  private memory(bytes: number): ArrayBuffer {
+    if (this.gathered.byteLength < bytes) this.gathered = new ArrayBuffer(bytes);
+    return this.gathered;
+  }
+
   private runner(task: Task, { onDone, after, aside = false }: RunnerOptions): EnsembleRunner {
-    return (spec, from, to, onProgress) =>
+    return (spec, from, to, onProgress, into) =>
       this.options.share.fly(task, spec, from, to, {
+        into,
         onProgress: (done) => {
           onProgress?.(done - from);
           onDone?.(done);

@@ -1,4 +1,11 @@
-import { decide, type EnsembleSpec, prepareEnsemble } from "@delaywright/engine";
+import {
+  chunkBytes,
+  decide,
+  type EnsembleChunk,
+  type EnsembleSpec,
+  memoryOf,
+  prepareEnsemble,
+} from "@delaywright/engine";
 import { expect, test } from "vitest";
 import type { FromFlyer } from "../protocol.js";
 import { flyer } from "./flyer.js";
@@ -22,6 +29,23 @@ async function someEnsemble(): Promise<EnsembleSpec> {
   if (spec === undefined) throw new Error("nothing was flown");
   return spec;
 }
+
+test("flyer() flies into memory that it is handed back, where there is room", async () => {
+  const spec = await someEnsemble();
+  const fly = prepareEnsemble(spec);
+  const flown: EnsembleChunk[] = [];
+  const take = flyer((message: FromFlyer) => {
+    if ("chunk" in message) flown.push(message.chunk);
+  }, tick);
+  const memory = new ArrayBuffer(chunkBytes(spec.opening, 6));
+  take({ kind: "ensemble", ensemble: 1, spec });
+  for (const to of [4, 12]) {
+    take({ kind: "run", ensemble: 1, from: 0, to, memory });
+    await ticks(8);
+  }
+  expect(flown).toEqual([fly(0, 4), fly(0, 12)]);
+  expect(flown.map((chunk) => memoryOf(chunk)[0] === memory)).toEqual([true, false]);
+});
 
 test("flyer() drops the runs and short ensembles that wait once told to stop, and still knows its ensemble", async () => {
   const spec = await someEnsemble();

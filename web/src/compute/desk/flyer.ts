@@ -1,11 +1,22 @@
-import { type EnsembleChunk, judgeMotor, prepareEnsemble } from "@delaywright/engine";
+import {
+  chunkBytes,
+  chunkIn,
+  type EnsembleChunk,
+  type EnsembleSpec,
+  judgeMotor,
+  memoryOf,
+  type PreparedEnsemble,
+  prepareEnsemble,
+} from "@delaywright/engine";
 import type { FromFlyer, Post, ToFlyer } from "../protocol.js";
 import { shortRuns } from "./short-runs.js";
 import { Dropped } from "./task.js";
 
-/** Hands over the memory of a chunk instead of copying it. */
-function memoryOf(chunk: EnsembleChunk): ArrayBuffer[] {
-  return [chunk.flights, chunk.judged, chunk.samples].map((column) => column.buffer as ArrayBuffer);
+/** The ensemble that runs are flown of. */
+interface Current {
+  readonly ensemble: number;
+  readonly opening: EnsembleSpec["opening"];
+  readonly fly: PreparedEnsemble;
 }
 
 /**
@@ -19,11 +30,21 @@ function memoryOf(chunk: EnsembleChunk): ArrayBuffer[] {
  * @returns takes the desk's messages
  */
 export function flyer(post: Post<FromFlyer>, tick: () => Promise<void>): (message: ToFlyer) => void {
-  let current: { readonly ensemble: number; readonly fly: ReturnType<typeof prepareEnsemble> } | null = null;
+  let current: Current | null = null;
   let waiting: ToFlyer[] = [];
   let busy = false;
   /** Motors up to this number are not waited for. */
   let left = 0;
+  /** Memory that came back. */
+  const spare: ArrayBuffer[] = [];
+
+  const roomFor = ({ opening }: Current, from: number, to: number): EnsembleChunk => {
+    const bytes = chunkBytes(opening, to - from);
+    const memory = spare.pop();
+    return memory !== undefined && memory.byteLength >= bytes
+      ? chunkIn(opening, from, to, memory)
+      : chunkIn(opening, from, to);
+  };
 
   const judge = async ({ number, spec, candidate }: Extract<ToFlyer, { kind: "motor" }>): Promise<void> => {
     const pause = async (): Promise<void> => {
@@ -39,7 +60,8 @@ export function flyer(post: Post<FromFlyer>, tick: () => Promise<void>): (messag
   };
   const take = async (message: ToFlyer): Promise<void> => {
     if (message.kind === "ensemble") {
-      current = { ensemble: message.ensemble, fly: prepareEnsemble(message.spec) };
+      const { ensemble, spec } = message;
+      current = { ensemble, opening: spec.opening, fly: prepareEnsemble(spec) };
     } else if (message.kind === "whole") {
       const { whole, spec, from, to } = message;
       const chunk = prepareEnsemble(spec)(from, to);
@@ -47,8 +69,9 @@ export function flyer(post: Post<FromFlyer>, tick: () => Promise<void>): (messag
     } else if (message.kind === "motor") {
       await judge(message);
     } else if (message.kind === "run" && message.ensemble === current?.ensemble) {
-      const chunk = current.fly(message.from, message.to);
-      post({ ensemble: message.ensemble, chunk }, memoryOf(chunk));
+      const { ensemble, from, to } = message;
+      const chunk = current.fly(from, to, roomFor(current, from, to));
+      post({ ensemble, chunk }, memoryOf(chunk));
     }
   };
   const work = async (): Promise<void> => {
@@ -73,6 +96,7 @@ export function flyer(post: Post<FromFlyer>, tick: () => Promise<void>): (messag
       return;
     }
     if (message.kind === "ensemble") waiting = [];
+    if (message.kind === "run" && message.memory !== undefined) spare.push(message.memory);
     waiting.push(message);
     if (!busy) void work();
   };

@@ -1,4 +1,13 @@
-import { type EnsembleChunk, type EnsembleSpec, joinChunks, prepareEnsemble } from "@delaywright/engine";
+import {
+  chunkIn,
+  type EnsembleChunk,
+  type EnsembleSpec,
+  memoryOf,
+  type PreparedEnsemble,
+  partOf,
+  prepareEnsemble,
+  putChunk,
+} from "@delaywright/engine";
 import type { FromFlyer, ToFlyer } from "../protocol.js";
 import { Judges } from "./judges.js";
 import type { Task } from "./task.js";
@@ -6,7 +15,7 @@ import { Wholes } from "./wholes.js";
 
 /** One flyer as the desk sees it. */
 export interface FlyerPort {
-  post(message: ToFlyer): void;
+  post(message: ToFlyer, transfer?: readonly ArrayBuffer[]): void;
   /** Where its flown runs and judged motors go. */
   listen(listener: (message: FromFlyer) => void): void;
 }
@@ -27,6 +36,8 @@ export interface FlyOptions {
   readonly after?: Promise<void> | undefined;
   /** Nobody waits for it: whatever is asked meanwhile is seen sooner. */
   readonly aside?: boolean;
+  /** Filled and returned; left out: new. */
+  readonly into?: EnsembleChunk | undefined;
 }
 
 /** Time that one run should take [ms]: a newer change is seen that soon. */
@@ -53,7 +64,7 @@ export class Share {
   private readonly flyers: readonly FlyerPort[];
   private readonly options: ShareOptions;
   /** What is prepared here, and the number by which flyers know it. */
-  private readonly prepared = new WeakMap<EnsembleSpec, ReturnType<typeof prepareEnsemble>>();
+  private readonly prepared = new WeakMap<EnsembleSpec, PreparedEnsemble>();
   private readonly numbers = new WeakMap<EnsembleSpec, number>();
   private readonly known: number[];
   private ensembles = 0;
@@ -86,7 +97,7 @@ export class Share {
     spec: EnsembleSpec,
     from: number,
     to: number,
-    { onProgress, after, aside = false }: FlyOptions = {},
+    { onProgress, after, aside = false, into = chunkIn(spec.opening, from, to) }: FlyOptions = {},
   ): Promise<EnsembleChunk> {
     task.check();
     if (to - from < WORTH_SHARING && this.wholes.any) {
@@ -94,7 +105,6 @@ export class Share {
       onProgress?.(to);
       return chunk;
     }
-    const chunks: EnsembleChunk[] = [];
     const { flyers } = this;
     const runTime = aside ? ASIDE_TIME : RUN_TIME;
     let next = from;
@@ -108,21 +118,23 @@ export class Share {
       next = run.to;
       return run;
     };
-    const taken = (chunk: EnsembleChunk): void => {
-      chunks.push(chunk);
-      done += chunk.to - chunk.from;
+    const taken = (run: { readonly from: number; readonly to: number }): void => {
+      done += run.to - run.from;
       onProgress?.(done);
     };
     const ensemble = this.numberOf(spec);
-    const give = (i: number): void => {
+    const give = (i: number, [memory]: readonly ArrayBuffer[] = []): void => {
       const run = cut();
-      if (run !== null) this.flyers[i]!.post({ kind: "run", ensemble, ...run });
+      if (run === null) return;
+      if (memory === undefined) flyers[i]!.post({ kind: "run", ensemble, ...run });
+      else flyers[i]!.post({ kind: "run", ensemble, ...run, memory }, [memory]);
     };
     const flying: Flying = {
       ensemble,
       taken: (chunk, i) => {
+        putChunk(into, chunk);
         taken(chunk);
-        give(i);
+        give(i, memoryOf(chunk));
         if (done >= to) wake();
       },
     };
@@ -149,10 +161,10 @@ export class Share {
       const fly = this.preparedHere(spec);
       for (let run = cut(); run !== null; run = cut()) {
         const start = this.options.now();
-        const chunk = fly(run.from, run.to);
+        fly(run.from, run.to, partOf(into, run.from, run.to));
         const spent = Math.max(0.1, this.options.now() - start);
         this.pace += 0.3 * ((run.to - run.from) / spent - this.pace);
-        taken(chunk);
+        taken(run);
         await this.options.tick();
         task.check();
       }
@@ -161,7 +173,7 @@ export class Share {
           wake = resolve;
         });
       task.check();
-      return joinChunks(chunks);
+      return into;
     } finally {
       off();
       leave();
@@ -174,7 +186,7 @@ export class Share {
     return known;
   }
 
-  private preparedHere(spec: EnsembleSpec): ReturnType<typeof prepareEnsemble> {
+  private preparedHere(spec: EnsembleSpec): PreparedEnsemble {
     const fly = this.prepared.get(spec) ?? prepareEnsemble(spec);
     this.prepared.set(spec, fly);
     return fly;
