@@ -153,7 +153,6 @@ function explainedBy(inputs: DecisionInputs, { judged, best }: Picked, seed: num
     judged.chunk,
     inputs.spread,
     seed,
-    judged.settings.length,
     best?.index ?? 0,
     best === null ? noScatter : judged.scatters[best.index]!,
     inputs.motor.delay.kind === "none" ? "burnout" : inputs.motor.delay.clock,

@@ -69,7 +69,7 @@ function figuresOf() {
 
 test("driversOf() agrees with picking and freezing, for the coast and for the odds", () => {
   const chunk = prepareEnsemble(spec)(0, 2000);
-  const { drivers } = driversOf(chunk, spread, 1, 1, 0, scatter, "burnout");
+  const { drivers } = driversOf(chunk, spread, 1, 0, scatter, "burnout");
   const names = ["dragScale", "windSpeed", "guideTilt", "totalImpulse", "windFloor"] as const;
   const groupOf: Readonly<Record<string, number>> = {
     dragScale: 0,
@@ -106,7 +106,7 @@ test("driversOf() agrees with picking and freezing, for the coast and for the od
 
 test("driversOf() sorts by the timing, in which delay and cut take their part", () => {
   const chunk = prepareEnsemble(spec)(0, 1000);
-  const { drivers, delayShareOfOdds } = driversOf(chunk, spread, 1, 1, 0, scatter, "burnout");
+  const { drivers, delayShareOfOdds } = driversOf(chunk, spread, 1, 0, scatter, "burnout");
   expect(drivers).toHaveLength(7);
   for (let i = 1; i < drivers.length; i++)
     expect(drivers[i]!.timing.total).toBeLessThanOrEqual(drivers[i - 1]!.timing.total);
@@ -127,7 +127,7 @@ test("driversOf() counted from ignition explains the time of apogee, to which th
   const moved = { ...spread, burnTime: 0.1 };
   const chunk = prepareEnsemble({ ...spec, spread: moved })(0, 1000);
   const by = (clock: "burnout" | "ignition") =>
-    driversOf(chunk, moved, 1, 1, 0, scatter, clock).drivers.find((d) => d.input === "burnTime")!;
+    driversOf(chunk, moved, 1, 0, scatter, clock).drivers.find((d) => d.input === "burnTime")!;
   expect(by("ignition").timing.first).not.toBeCloseTo(by("burnout").timing.first, 3);
   expect(by("ignition").coast!.first).toBe(by("burnout").coast!.first);
 });

@@ -32,6 +32,15 @@ export interface Drivers {
   readonly delayShareOfOdds: number | null;
 }
 
+/** One number of every draw, from a row of so many; NaN where the draw did not fly. */
+function columnOf({ from, to, flights }: EnsembleChunk, numbers: Float64Array, first: number): Float64Array {
+  const draws = to - from;
+  const width = numbers.length / draws;
+  const column = new Float64Array(draws).fill(Number.NaN);
+  for (let d = 0; d < draws; d++) if (flights[d * flightSize + FLEW] === 1) column[d] = numbers[d * width + first]!;
+  return column;
+}
+
 /**
  * How much of the spread each uncertain input causes, from the draws already flown.
  *
@@ -42,22 +51,19 @@ export function driversOf(
   chunk: EnsembleChunk,
   spread: Spread,
   seed: number,
-  settingCount: number,
   setting: number,
   scatter: DelayScatter,
   clock: "burnout" | "ignition",
 ): Drivers {
-  const draws = chunk.to - chunk.from;
   const moving = flightInputsDrawn
     .map((name, i) => ({ i, driver: driverOf[name] }))
     .filter(({ driver }) => spread[driver] > 0);
   const names = [...new Set(moving.map((m) => m.driver))];
   const fitted = drawsToFit(chunk);
-  const column = (pick: (draw: number) => number): Float64Array =>
-    Float64Array.from({ length: draws }, (_, d) => (chunk.flights[d * flightSize + FLEW] === 1 ? pick(d) : Number.NaN));
-  const coast = column((d) => chunk.flights[d * flightSize + COAST]!);
-  const timed = clock === "burnout" ? coast : column((d) => chunk.flights[d * flightSize + APOGEE_TIME]!);
-  const clean = column((d) => chunk.judged[(d * settingCount + setting) * judgedSize]!);
+  const column = (numbers: Float64Array, first: number): Float64Array => columnOf(chunk, numbers, first);
+  const coast = column(chunk.flights, COAST);
+  const timed = clock === "burnout" ? coast : column(chunk.flights, APOGEE_TIME);
+  const clean = column(chunk.judged, setting * judgedSize);
   const figures = [coast, timed, clean].map((values) => values.subarray(0, fitted));
   const sharesOf = preparedFor({ seed, moving, names, fitted, kept: rowsWithAll(figures) });
   const [ofCoast, ofTimed, ofClean] = sharesOf(figures) as [Shares, Shares, Shares];

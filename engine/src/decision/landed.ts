@@ -1,4 +1,4 @@
-import { type PlaceColumns, shareInAny, shareInside, shareOutside } from "../packing/landing-zone.js";
+import { countPlaces, type PlaceColumns, shareInAny, shareInside, shareOutside } from "../packing/landing-zone.js";
 import type { PackingFindings } from "../packing/packing.js";
 import type { FieldLimits } from "./inputs.js";
 import { type EllipsePair, ellipsePair } from "./landings.js";
@@ -35,11 +35,8 @@ export interface Packing extends PackingFindings {
 
 /** Where places lie on the field. */
 export function landedOf(places: PlaceColumns, { boundary, keepOff = [] }: FieldLimits): Landed {
-  const draws = Array.from(places.east).filter(
-    (east, i) => !Number.isNaN(east) && !Number.isNaN(places.north[i]!),
-  ).length;
   return {
-    draws,
+    draws: countPlaces(places),
     ...ellipsePair(places),
     outside: boundary === undefined ? null : shareOutside(places, boundary),
     keepOff: keepOff.length === 0 ? null : shareInAny(places, keepOff),

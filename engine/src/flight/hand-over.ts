@@ -52,13 +52,14 @@ export function swingLeft(model: FlightModel, stretch: Stretch, t: number, y: Fl
   const whole = 1 + (perAngle * trim.damping) / (stiffness * speed) - perRate / speed;
   let angleSquare = 0;
   let rateSquare = 0;
-  const impulse = [0, 1, 2].map((i) => {
-    const turnRate = ((pull[i] as number) - alongPath * (through[i] as number)) / (speed + trim.resistance);
-    const angle = (axis[i] as number) - (through[i] as number) / speed + trim.lag * turnRate;
-    const rate = (axisRate[i] as number) - turnRate;
+  const impulse: [number, number, number] = [0, 0, 0];
+  for (let i = 0; i < 3; i++) {
+    const turnRate = (pull[i]! - alongPath * through[i]!) / (speed + trim.resistance);
+    const angle = axis[i]! - through[i]! / speed + trim.lag * turnRate;
+    const rate = axisRate[i]! - turnRate;
     angleSquare += angle * angle;
     rateSquare += rate * rate;
-    return ((perAngle * (rate + trim.damping * angle)) / stiffness - perRate * angle) / whole;
-  });
-  return { amplitude: Math.sqrt(angleSquare + rateSquare / stiffness), impulse: impulse as unknown as Vec3 };
+    impulse[i] = ((perAngle * (rate + trim.damping * angle)) / stiffness - perRate * angle) / whole;
+  }
+  return { amplitude: Math.sqrt(angleSquare + rateSquare / stiffness), impulse };
 }

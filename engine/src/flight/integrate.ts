@@ -87,6 +87,24 @@ function crosses({ direction }: EventSpec, before: number, after: number): boole
   return direction * before < 0 && direction * after >= 0;
 }
 
+/** Events that a step crosses, the first one first. */
+function crossedIn(
+  step: DenseStep,
+  events: readonly EventSpec[],
+  before: ArrayLike<number>,
+  after: ArrayLike<number>,
+  probe: Float64Array,
+): { readonly event: EventSpec; readonly time: number }[] {
+  const { from, to } = step;
+  return events
+    .filter((event, i) => crosses(event, before[i]!, after[i]!))
+    .map((event) => {
+      const at = (time: number): number => event.value(time, evaluateDense(step, time, probe));
+      return { event, time: rootBetween(at, from, to, 1e-13 * Math.max(1, from)) };
+    })
+    .sort((a, b) => a.time - b.time);
+}
+
 const mostSteps = 200_000;
 
 const stepsInBlock = 64;
@@ -98,7 +116,6 @@ const stepsInBlock = 64;
  * compiled again for the next flight (docs/decisions/0017-code-that-stays.md).
  */
 class Stepper {
-  t: number;
   readonly y: Float64Array;
   /** Where the last step that was tried ends. */
   readonly next: Float64Array;
@@ -121,13 +138,12 @@ class Stepper {
     this.stage = new Float64Array(n);
     this.next = new Float64Array(n);
     this.y = Float64Array.from(start);
-    this.t = from;
     derivatives(from, this.y, this.k[0]);
   }
 
-  /** Tries a step from where it stands. Returns its error as a share of what is allowed. */
-  tryStep(h: number): number {
-    const { t, y, next, stage, derivatives, tolerance, scales } = this;
+  /** Tries a step from where it stands at a time. Returns its error as a share of what is allowed. */
+  tryStep(t: number, h: number): number {
+    const { y, next, stage, derivatives, tolerance, scales } = this;
     const [k0, k1, k2, k3, k4, k5, k6] = this.k;
     const n = y.length;
     for (let c = 0; c < n; c++) stage[c] = y[c]! + h * (a21 * k0[c]!);
@@ -155,8 +171,8 @@ class Stepper {
   }
 
   /** The continuous extension of the step that was tried last. */
-  denseStep(h: number): DenseStep {
-    const { t, y, next } = this;
+  denseStep(t: number, h: number): DenseStep {
+    const { y, next } = this;
     const [k0, , k2, k3, k4, k5, k6] = this.k;
     const coefficients = this.coefficientsOfOne();
     for (let c = 0; c < y.length; c++) {
@@ -173,8 +189,7 @@ class Stepper {
   }
 
   /** Goes to the end of the step that was tried last. */
-  advance(time: number): void {
-    this.t = time;
+  advance(): void {
     this.y.set(this.next);
     this.k[0].set(this.k[6]);
   }
@@ -221,43 +236,39 @@ export function integrate(
   const steps: DenseStep[] = [];
   const hits: EventHit[] = [];
   const probe = new Float64Array(start.length);
-  let dense: DenseStep;
-  const at = (e: EventSpec) => (time: number) => e.value(time, evaluateDense(dense, time, probe));
-  const done = (ended: EndReason): Integration => {
-    const { t, calls } = stepper;
-    return { ended, time: t, state: y, steps, hits, calls };
+  let t = from;
+  const done = (ended: EndReason, time: number): Integration => {
+    const { calls } = stepper;
+    return { ended, time, state: y, steps, hits, calls };
   };
 
   let h = fixedStep ?? options.firstStep ?? Math.min((to - from) / 8, 0.01);
   let lastError = 1e-4;
   const before = events.map((e) => e.value(from, y));
   const after = new Float64Array(events.length);
-  for (let count = 0; stepper.t < to; count++) {
-    const { t } = stepper;
-    if (count > mostSteps) return done("too-many-steps");
+  for (let count = 0; t < to; count++) {
+    if (count > mostSteps) return done("too-many-steps", t);
     const last = t + h * 1.000001 >= to;
     const length = last ? to - t : h;
-    const error = stepper.tryStep(length);
+    const error = stepper.tryStep(t, length);
     if (!Number.isFinite(error)) {
-      if (length < 1e-12 * Math.max(1, Math.abs(t))) return done("not-finite");
+      if (length < 1e-12 * Math.max(1, Math.abs(t))) return done("not-finite", t);
       h = length / 8;
       continue;
     }
     if (fixedStep === undefined && error > 1) {
       h = length * Math.max(0.2, 0.9 * error ** -0.2);
-      if (h < 1e-14 * Math.max(1, Math.abs(t))) return done("step-too-small");
+      if (h < 1e-14 * Math.max(1, Math.abs(t))) return done("step-too-small", t);
       continue;
     }
-    dense = stepper.denseStep(length);
+    const dense = stepper.denseStep(t, length);
     let hit = false;
     for (let i = 0; i < events.length; i++) {
       const event = events[i]!;
       after[i] = event.value(t + length, next);
       if (crosses(event, before[i]!, after[i]!)) hit = true;
     }
-    const crossed = (hit ? events.filter((event, i) => crosses(event, before[i]!, after[i]!)) : [])
-      .map((event) => ({ event, time: rootBetween(at(event), t, t + length, 1e-13 * Math.max(1, t)) }))
-      .sort((a, b) => a.time - b.time);
+    const crossed = hit ? crossedIn(dense, events, before, after, probe) : [];
     const stop = crossed.find(({ event }) => event.stops);
     for (const { event, time } of crossed)
       if (!event.stops && (stop === undefined || time < stop.time))
@@ -265,9 +276,10 @@ export function integrate(
     if (stop !== undefined) {
       let span = stop.time - t;
       if (span > 0) {
+        const begin = t;
         const value = (x: number): number => {
-          stepper.tryStep(x);
-          return stop.event.value(t + x, next);
+          stepper.tryStep(begin, x);
+          return stop.event.value(begin + x, next);
         };
         const nudge = Math.min(1e-6, 0.01 * span);
         for (let i = 0; i < 3; i++) {
@@ -278,16 +290,17 @@ export function integrate(
           if (!(better > 0 && better <= length)) break;
           span = better;
         }
-        stepper.tryStep(span);
-        dense = stepper.denseStep(span);
-        steps.push(dense);
-        stepper.advance(t + span);
+        stepper.tryStep(t, span);
+        steps.push(stepper.denseStep(t, span));
+        stepper.advance();
+        t += span;
       }
-      hits.push({ name: stop.event.name, time: stepper.t, state: y });
-      return done("event");
+      hits.push({ name: stop.event.name, time: t, state: y });
+      return done("event", t);
     }
     steps.push(dense);
-    stepper.advance(last ? to : t + length);
+    stepper.advance();
+    t = last ? to : t + length;
     for (let i = 0; i < after.length; i++) before[i] = after[i]!;
     if (fixedStep === undefined) {
       const grow = 0.9 * Math.max(error, 1e-10) ** -0.17 * lastError ** 0.04;
@@ -295,5 +308,5 @@ export function integrate(
       lastError = Math.max(error, 1e-4);
     }
   }
-  return done("reached-end");
+  return done("reached-end", t);
 }

@@ -62,7 +62,7 @@ export function insideZone(point: GroundPoint, zone: Zone): boolean {
  * shareInside({ east: [0, 10, 60], north: [0, 0, 0] }, { kind: "circle", east: 0, north: 0, radius: 20 }); // 0.6666667
  */
 export function shareInside(places: PlaceColumns, zone: Zone): number {
-  const { inside, count } = countInside(places, zone);
+  const { inside, count } = countInside(places, [zone]);
   return count === 0 ? 0 : inside / count;
 }
 
@@ -76,7 +76,7 @@ export function shareInside(places: PlaceColumns, zone: Zone): number {
  * shareOutside({ east: [0, 10, 60], north: [0, 0, 0] }, { kind: "circle", east: 0, north: 0, radius: 20 }); // 0.3333333
  */
 export function shareOutside(places: PlaceColumns, boundary: Zone): number {
-  const { inside, count } = countInside(places, boundary);
+  const { inside, count } = countInside(places, [boundary]);
   return count === 0 ? 0 : (count - inside) / count;
 }
 
@@ -89,24 +89,31 @@ export function shareOutside(places: PlaceColumns, boundary: Zone): number {
  * shareInAny({ east: [0, 10, 60], north: [0, 0, 0] }, [{ kind: "circle", east: 0, north: 0, radius: 5 }]); // 0.3333333
  */
 export function shareInAny(places: PlaceColumns, zones: readonly Zone[]): number {
-  const { inside, count } = countWhere(places, (point) => zones.some((zone) => insideZone(point, zone)));
+  const { inside, count } = countInside(places, zones);
   return count === 0 ? 0 : inside / count;
 }
 
-function countInside(places: PlaceColumns, zone: Zone): { inside: number; count: number } {
-  return countWhere(places, (point) => insideZone(point, zone));
+/** How many of the rows are places. */
+export function countPlaces(places: PlaceColumns): number {
+  return countInside(places, []).count;
 }
 
-function countWhere(
+function inAny(point: GroundPoint, zones: readonly Zone[]): boolean {
+  for (const zone of zones) if (insideZone(point, zone)) return true;
+  return false;
+}
+
+/** Places, and how many of them lie in any of the zones. */
+function countInside(
   { east, north }: PlaceColumns,
-  holds: (point: GroundPoint) => boolean,
-): { inside: number; count: number } {
+  zones: readonly Zone[],
+): { readonly inside: number; readonly count: number } {
   let [inside, count] = [0, 0];
   for (let i = 0; i < east.length; i++) {
     const point = { east: east[i]!, north: north[i]! };
     if (Number.isNaN(point.east) || Number.isNaN(point.north)) continue;
     count += 1;
-    if (holds(point)) inside += 1;
+    if (inAny(point, zones)) inside += 1;
   }
   return { inside, count };
 }

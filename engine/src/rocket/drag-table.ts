@@ -104,16 +104,17 @@ export function dragTable(
   const heightCount = air.heights.count;
   const coasting = new Float64Array(heightCount * machCount);
   const thrusting = new Float64Array(heightCount * machCount);
-  const reynoldsPerMach = Array.from({ length: heightCount }, (_, row) => {
+  const reynoldsPerMach = new Float64Array(heightCount);
+  for (let row = 0; row < heightCount; row++) {
     const height = row * air.heights.step;
-    return air.speedOfSoundAt(height) / air.kinematicViscosityAt(height);
-  });
+    reynoldsPerMach[row] = air.speedOfSoundAt(height) / air.kinematicViscosityAt(height);
+  }
   for (let column = 0; column < machCount; column++) {
     const mach = column * MACH_STEP;
     const coast = pressure(mach, false);
     const thrust = pressure(mach, true);
-    for (const [row, perMach] of reynoldsPerMach.entries()) {
-      const rubbing = friction(mach, mach * perMach);
+    for (let row = 0; row < heightCount; row++) {
+      const rubbing = friction(mach, mach * reynoldsPerMach[row]!);
       coasting[row * machCount + column] = scale * (rubbing + coast);
       thrusting[row * machCount + column] = scale * (rubbing + thrust);
     }

@@ -83,15 +83,17 @@ export function compare(
   scale = 1,
   strict = false,
 ): Found | null {
-  const past = (limit: number | undefined): boolean => {
-    if (limit === undefined) return false;
-    const [at, room] = [limit * scale, Math.abs(limit * scale) * roundingAllowed];
-    const within = sense === "least" ? value - at : at - value;
-    return value === at ? strict : strict ? within <= room : within < -room;
-  };
-  const verdict: RuleVerdict = past(stop) ? "stop" : past(look) ? "look" : "pass";
+  const isPast = (limit: number | undefined): boolean =>
+    limit !== undefined && past(value, sense, limit * scale, strict);
+  const verdict: RuleVerdict = isPast(stop) ? "stop" : isPast(look) ? "look" : "pass";
   const limit = verdict === "stop" ? stop : (look ?? stop);
   return limit === undefined ? null : { verdict, value, limit: limit * scale };
+}
+
+function past(value: number, sense: "least" | "most", limit: number, strict: boolean): boolean {
+  const room = Math.abs(limit) * roundingAllowed;
+  const within = sense === "least" ? value - limit : limit - value;
+  return value === limit ? strict : strict ? within <= room : within < -room;
 }
 
 interface Confirmation<Need extends FactName> extends RuleText<Need> {

@@ -46,9 +46,13 @@ export function varianceShares(
 /** Draws of which every figure is known, the first `mostRows` of them. */
 export function rowsWithAll(figures: readonly Float64Array[]): number[] {
   const draws = figures[0]?.length ?? 0;
-  return Array.from({ length: draws }, (_, i) => i)
-    .filter((i) => figures.every((f) => !Number.isNaN(f[i]!)))
-    .slice(0, mostRows);
+  const rows: number[] = [];
+  for (let i = 0; i < draws && rows.length < mostRows; i++) {
+    let known = true;
+    for (const figure of figures) if (Number.isNaN(figure[i]!)) known = false;
+    if (known) rows.push(i);
+  }
+  return rows;
 }
 
 /**

@@ -63,23 +63,34 @@ function prepareFins(rocket: Rocket, fins: FinSet): Pick<Causes, "finFriction" |
   };
 }
 
+function sumAt(drags: readonly ((mach: number) => number)[], mach: number): number {
+  let sum = 0;
+  for (const drag of drags) sum += drag(mach);
+  return sum;
+}
+
 /** All causes that know nothing of the motor. A plan is asked again and again, and its rocket mostly is the same. */
 const causesOfRocket = keepingLast((rocket: Rocket): Omit<Causes, "base"> => {
   const { diameter, length, roughness } = rocket;
   const bodyWetted = (bodyWettedArea(rocket) * bodyFormFactor(bodyFineness(rocket))) / referenceArea(diameter);
   const friction = skinFriction(ratio(length, roughness));
   const finSets = rocket.finSets.map((fins) => prepareFins(rocket, fins));
+  const edges = finSets.map(({ finEdges }) => finEdges);
   const transitions = bodyStretches(rocket)
     .filter((stretch) => stretch.kind === "transition")
     .map((stretch) => transitionDrag(stretch, diameter));
+  const fittings = rocket.fittings.map((fitting) => (mach: number) => fittingDrag(fitting, diameter, mach));
   return {
     bodyFriction: (mach, reynoldsPerMetre) => bodyWetted * friction(reynoldsPerMetre * length, mach),
-    finFriction: (mach, reynoldsPerMetre) =>
-      finSets.reduce((sum, fins) => sum + fins.finFriction(mach, reynoldsPerMetre), 0),
-    finEdges: (mach) => finSets.reduce((sum, fins) => sum + fins.finEdges(mach), 0),
+    finFriction: (mach, reynoldsPerMetre) => {
+      let sum = 0;
+      for (const { finFriction } of finSets) sum += finFriction(mach, reynoldsPerMetre);
+      return sum;
+    },
+    finEdges: (mach) => sumAt(edges, mach),
     nose: noseDrag(rocket.nose, diameter),
-    transitions: (mach) => transitions.reduce((sum, drag) => sum + drag(mach), 0),
-    fittings: (mach) => rocket.fittings.reduce((sum, fitting) => sum + fittingDrag(fitting, diameter, mach), 0),
+    transitions: (mach) => sumAt(transitions, mach),
+    fittings: (mach) => sumAt(fittings, mach),
   };
 });
 

@@ -66,3 +66,18 @@ test("flyer() drops the runs and short ensembles that wait once told to stop, an
   await ticks(8);
   expect(flown).toEqual(["run 8", "whole 12"]);
 });
+
+test("flyer() flies short ensembles that wait even where another ensemble comes, and drops the runs of the older one", async () => {
+  const spec = await someEnsemble();
+  const flown: string[] = [];
+  const take = flyer((message: FromFlyer) => {
+    if ("chunk" in message) flown.push(`${"whole" in message ? "whole" : "run"} ${message.chunk.from}`);
+  }, tick);
+  take({ kind: "ensemble", ensemble: 1, spec });
+  take({ kind: "run", ensemble: 1, from: 0, to: 4 });
+  take({ kind: "whole", whole: 1, spec, from: 4, to: 8 });
+  take({ kind: "ensemble", ensemble: 2, spec });
+  take({ kind: "run", ensemble: 2, from: 8, to: 12 });
+  await ticks(8);
+  expect(flown).toEqual(["whole 4", "run 8"]);
+});

@@ -95,7 +95,7 @@ export function flyer(post: Post<FromFlyer>, tick: () => Promise<void>): (messag
       waiting = waiting.filter(({ kind }) => kind !== "run" && kind !== "whole");
       return;
     }
-    if (message.kind === "ensemble") waiting = [];
+    if (message.kind === "ensemble") waiting = waiting.filter(({ kind }) => kind !== "run");
     if (message.kind === "run" && message.memory !== undefined) spare.push(message.memory);
     waiting.push(message);
     if (!busy) void work();

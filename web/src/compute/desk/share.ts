@@ -145,7 +145,7 @@ export class Share {
     const off = task.onDrop(() => {
       leave();
       // their hands are free for what is asked next before the desk has read it
-      for (const flyer of flyers) flyer.post({ kind: "stop" });
+      for (const flyer of this.flyers) flyer.post({ kind: "stop" });
       wake();
     });
     try {
