@@ -2,7 +2,7 @@ import { spawnSync } from "node:child_process";
 import { existsSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
-import { describe, expect, test } from "vitest";
+import { beforeAll, describe, expect, test } from "vitest";
 
 const cli = dirname(dirname(fileURLToPath(import.meta.url)));
 const examples = join(cli, "examples");
@@ -29,6 +29,11 @@ function transcript(name: string): string {
 }
 
 describe("examples", () => {
+  // where sources are newer the first command builds from them, and says so
+  beforeAll(() => {
+    spawnSync(process.execPath, [join(cli, "bin", "delaywright.mjs"), "--version"]);
+  });
+
   test("there are some", () => expect(names.length).toBeGreaterThan(0));
 
   // to change one, with its reason in the commit: UPDATE_EXAMPLE=name (or all) npx vitest run --project cli examples
