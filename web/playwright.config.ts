@@ -18,7 +18,7 @@ const port = Number(process.env["STORY_PORT"] ?? 4187);
 
 /** Stories that `npm test` leaves out by device, so that it ends in time on two cores; `npm run stories` tells them all. */
 const left = {
-  desk: ["card-desk", "faults-computing", "hostile", "migrations", "prep", "shortlist", "tabs"],
+  desk: ["access", "card-desk", "faults-computing", "hostile", "migrations", "prep", "shortlist", "tabs"],
   phone: [
     "access",
     "by-hand",

@@ -24,7 +24,7 @@ story("Everything is exported, the browser is wiped, and the import brings all o
     await rocket.back();
   });
 
-  const decided = await words(bench.card(OWN_PLAN));
+  const decided = await bench.settledCard(OWN_PLAN);
   const text = await bench.exportEverything();
   expect(documentsOf(text).size).toBeGreaterThan(2);
 
@@ -55,7 +55,7 @@ story("Everything is exported, the browser is wiped, and the import brings all o
 
 story("Everything is deleted by hand: undo brings it back, and after that the export does", async ({ bench, page }) => {
   await expect(bench.card(WORKED_EXAMPLE)).toContainText(/Cut to \d/);
-  const decided = await words(bench.card(WORKED_EXAMPLE));
+  const decided = await bench.settledCard(WORKED_EXAMPLE);
   const text = await bench.exportEverything();
   const deleteEverything = async (): Promise<void> => {
     await page.getByRole("button", { name: "Delete everything" }).click();

@@ -34,7 +34,11 @@ function widthsOf({ settings, samples }: Pick<OpeningSpec, "settings" | "samples
 /**
  * Memory that a number of draws take.
  *
+ * @param opening settings that each draw is judged at, and openings sampled at each
+ * @param draws ≥ 0
  * @returns [bytes]
+ * @example
+ * chunkBytes({ settings: [{ delay: 8, sd: 0.5 }], samples: 2 }, 10_000); // 1_760_000
  */
 export function chunkBytes(opening: Pick<OpeningSpec, "settings" | "samples">, draws: number): number {
   return widthsOf(opening).reduce((sum, width) => sum + width * draws, 0) * Float64Array.BYTES_PER_ELEMENT;
@@ -43,7 +47,11 @@ export function chunkBytes(opening: Pick<OpeningSpec, "settings" | "samples">, d
 /**
  * Room for draws `from` … `to` − 1, its columns one behind the other in one memory.
  *
+ * @param opening settings that each draw is judged at, and openings sampled at each
  * @param memory at least `chunkBytes`, with anything in it; left out: new
+ * @throws {RangeError} where the memory is too small
+ * @example
+ * chunkIn({ settings: [{ delay: 8, sd: 0.5 }], samples: 2 }, 0, 100).judged.length; // 800
  */
 export function chunkIn(
   opening: Pick<OpeningSpec, "settings" | "samples">,
@@ -60,7 +68,14 @@ export function chunkIn(
   return { from, to, flights, judged, samples };
 }
 
-/** Draws `from` … `to` − 1 of a chunk, in its own memory. */
+/**
+ * Draws `from` … `to` − 1 of a chunk, in its own memory: what is written into the one is in the other.
+ *
+ * @param from not before the chunk's first draw
+ * @param to not after its last
+ * @example
+ * partOf(prepareEnsemble(spec)(0, 2000), 0, 256).to; // 256
+ */
 export function partOf(chunk: EnsembleChunk, from: number, to: number): EnsembleChunk {
   const draws = chunk.to - chunk.from;
   const rows = (column: Float64Array): Float64Array => {
@@ -70,7 +85,12 @@ export function partOf(chunk: EnsembleChunk, from: number, to: number): Ensemble
   return { from, to, flights: rows(chunk.flights), judged: rows(chunk.judged), samples: rows(chunk.samples) };
 }
 
-/** Copies a run of draws to its place in a chunk that covers them. */
+/**
+ * Copies a run of draws to its place in a chunk that covers them.
+ *
+ * @example
+ * putChunk(whole, prepareEnsemble(spec)(256, 512));
+ */
 export function putChunk(whole: EnsembleChunk, run: EnsembleChunk): void {
   const { flights, judged, samples } = partOf(whole, run.from, run.to);
   flights.set(run.flights);
@@ -105,7 +125,12 @@ const emptyChunk: EnsembleChunk = {
   samples: new Float64Array(),
 };
 
-/** The memory behind a chunk, to be handed over with it. */
+/**
+ * The memory behind a chunk, each piece once, to be handed over with it.
+ *
+ * @example
+ * postMessage(chunk, memoryOf(chunk));
+ */
 export function memoryOf({ flights, judged, samples }: EnsembleChunk): ArrayBuffer[] {
   return [...new Set([flights, judged, samples].map((column) => column.buffer as ArrayBuffer))];
 }

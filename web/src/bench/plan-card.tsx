@@ -39,7 +39,11 @@ export function PlanCard({ plan, raw, now, isNext, say }: PlanCardProps) {
   const aside = [dayWords(raw["date"], now) ?? "no day yet", documents?.field?.name].filter(Boolean).join(", ");
   const { body, next, wrong = false, pad = false } = contentOf();
   return (
-    <article className={wrong ? "bench-card broken" : "bench-card"} aria-labelledby={id}>
+    <article
+      className={wrong ? "bench-card broken" : "bench-card"}
+      aria-labelledby={id}
+      aria-busy={state === "waiting"}
+    >
       <h2>
         <a id={id} href={addressOf({ page: "plan", path: plan.path })}>
           {plan.name}

@@ -4,6 +4,7 @@ import { CardDeskPage } from "./card-desk.js";
 import { ImportPage } from "./import.js";
 import { type DocumentPage, ShelfPage } from "./library.js";
 import { PlanPage } from "./plan.js";
+import { words } from "./sheet.js";
 
 /** The plan that a new visitor finds. */
 export const WORKED_EXAMPLE = "Demo rocket, third flight";
@@ -28,6 +29,12 @@ export class BenchPage {
 
   card(plan: string): Locator {
     return this.page.getByRole("article", { name: plan, exact: true });
+  }
+
+  /** What a plan's card says once its answer has settled. */
+  async settledCard(plan: string): Promise<string> {
+    await expect(this.card(plan)).toHaveAttribute("aria-busy", "false");
+    return words(this.card(plan));
   }
 
   cards(): Locator {

@@ -1,4 +1,4 @@
-import { type EnsembleChunk, type EnsembleRunner, joinChunks, prepareEnsemble } from "@delaywright/engine";
+import { chunkIn, type EnsembleRunner, partOf, prepareEnsemble } from "@delaywright/engine";
 
 /** Draws between two pauses: some milliseconds. */
 const RUN = 32;
@@ -9,15 +9,14 @@ const RUN = 32;
  * @param pause awaited after each run, so that messages are taken; rejects to call everything off
  */
 export function shortRuns(pause: () => Promise<void>): EnsembleRunner {
-  return async (spec, from, to, onProgress) => {
+  return async (spec, from, to, onProgress, into = chunkIn(spec.opening, from, to)) => {
     const fly = prepareEnsemble(spec);
-    const chunks: EnsembleChunk[] = [];
     for (let next = from; next < to; next += RUN) {
       const end = Math.min(to, next + RUN);
-      chunks.push(fly(next, end));
+      fly(next, end, partOf(into, next, end));
       onProgress?.(end - from);
       await pause();
     }
-    return joinChunks(chunks);
+    return into;
   };
 }
