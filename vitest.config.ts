@@ -4,7 +4,7 @@ import { defineConfig } from "vitest/config";
 
 const setupFiles = [fileURLToPath(new URL("./scripts/property-seed.ts", import.meta.url))];
 
-/** Nothing of these packages is replaced in a test: files share what they import, and need a third of the time. The app's do not. */
+/** Nothing of these packages is replaced in a test: files share what they import, and need less than half the time. The app's do not. */
 const shared = { isolate: false };
 
 const source = { resolve: { conditions: ["source"] }, ssr: { resolve: { conditions: ["source"] } } };
