@@ -60,6 +60,43 @@ async function firstDecision(browser, address) {
   return { painted, files };
 }
 
+/** How long the bench has been looked at before a plan is opened from it [ms]. */
+const LOOKED_AT = 4000;
+
+/**
+ * The worked example opened from a bench that has come to rest.
+ *
+ * @returns times from the click to the frames that show the answer, and all of the sheet that the window holds [ms]
+ */
+async function opening(browser, address) {
+  const context = await browser.newContext({ viewport: { width: 1440, height: 900 } });
+  const page = await context.newPage();
+  await page.addInitScript(bringStopwatch);
+  await page.goto(address);
+  const link = page.getByRole("link", { name: /Demo rocket, third flight/ }).first();
+  await link.waitFor();
+  await page.waitForTimeout(LOOKED_AT);
+  await page.evaluate(() => {
+    const answered = () => /Cut to \d/.test(document.querySelector(".plan-answer")?.textContent ?? "");
+    // both columns reach below the window
+    const filled = () =>
+      [0.35, 0.75].every((across) =>
+        document.elementFromPoint(across * innerWidth, innerHeight - 2)?.closest(".plan-sheet section"),
+      );
+    const opened = async ({ timeStamp }) => {
+      const [answer, sheet] = await Promise.all([answered, filled].map((isThere) => afterPaint(isThere)));
+      return { answer: answer - timeStamp, sheet: sheet - timeStamp };
+    };
+    window.opened = new Promise((resolve) => {
+      addEventListener("click", (event) => resolve(opened(event)), { once: true, capture: true });
+    });
+  });
+  await link.click();
+  const times = await page.evaluate(() => window.opened);
+  await context.close();
+  return times;
+}
+
 /** The digits that are typed over one another, each with its place in the field: no wind comes twice. */
 const digits = [..."123456789"]
   .map((digit) => [2, digit])
@@ -128,6 +165,8 @@ try {
   await firstDecision(browser, served.address);
   const starts = [];
   for (let i = 0; i < 5; i += 1) starts.push(await firstDecision(browser, served.address));
+  const openings = [];
+  for (let i = 0; i < 5; i += 1) openings.push(await opening(browser, served.address));
   const times = await changes(browser, served.address);
   const firsts = times.map(({ first }) => first);
   const settled = times.map(({ all }) => all);
@@ -137,6 +176,12 @@ try {
   const tasks = longestTasks(trace);
   const rows = [
     ["first decision painted, new visitor [ms]", median(starts.map(({ painted }) => painted)), 1000],
+    [
+      "plan opened from the bench to its answer painted, median [ms]",
+      median(openings.map(({ answer }) => answer)),
+      null,
+    ],
+    ["to the sections in the window painted, median [ms]", median(openings.map(({ sheet }) => sheet)), null],
     ["key press to first odds painted, median [ms]", median(firsts), 2 * (1000 / 60)],
     ["key press to first odds painted, slowest [ms]", Math.max(...firsts), null],
     ["key press to all 10,000 draws painted, median [ms]", median(settled), 500],

@@ -18,6 +18,12 @@ story(
     });
 
     const plan = await bench.openPlan(WORKED_EXAMPLE);
+    await story.step("who goes to its last section at once gets there, whether it is drawn yet or not", async () => {
+      await plan.goTo("Debrief");
+      await plan.settled();
+      await expect(plan.page.getByRole("heading", { level: 2, name: /^Debrief/ })).toBeInViewport();
+    });
+
     await story.step("the plan says the cut, its odds and how it opens", async () => {
       await plan.settled();
       await expect(plan.answer).toContainText(figures.lead);

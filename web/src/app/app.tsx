@@ -1,6 +1,6 @@
 import "../chrome/chrome.css";
 import "./notices.css";
-import { Suspense, useEffect } from "react";
+import { useEffect } from "react";
 import { askRedo, askUndo, TakeBack } from "../parts/index.js";
 import { Hatches } from "../pictures/hatches.js";
 import { useEntryPart } from "../store/index.js";
@@ -36,9 +36,7 @@ export function App() {
       <Hatches />
       <Notices />
       <ErrorBoundary key={address}>
-        <Suspense fallback={<p className="page-loading">Opening …</p>}>
-          <Page route={route} />
-        </Suspense>
+        <Page route={route} />
       </ErrorBoundary>
       <TakeBack />
     </>

@@ -1,5 +1,6 @@
 import { useEffect, useRef } from "react";
-import { focusHead } from "../chrome/focus-head.js";
+import { focusHead, pageHead } from "../chrome/focus-head.js";
+import { whenThere } from "../parts/index.js";
 
 /** Longest that a page may take to show its heading [ms]. */
 const PATIENCE = 10_000;
@@ -7,13 +8,7 @@ const PATIENCE = 10_000;
 /** Puts the reader at the head of a page that was gone to, unless something on it has been gone to already. */
 function arrive(): () => void {
   scrollTo(0, 0);
-  const until = performance.now() + PATIENCE;
-  let frame = 0;
-  const look = (): void => {
-    if (!focusHead() && performance.now() < until) frame = requestAnimationFrame(look);
-  };
-  frame = requestAnimationFrame(look);
-  return () => cancelAnimationFrame(frame);
+  return whenThere(pageHead, focusHead, PATIENCE);
 }
 
 /**

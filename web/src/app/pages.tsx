@@ -1,39 +1,36 @@
-import { lazy } from "react";
 import { BenchPage } from "../bench/bench-page.js";
+import { Loaded, type LoadedLater, loadedLater } from "../parts/index.js";
 import { addressOf, type Route } from "./router.js";
 
-const loadPlan = () => import("../plan/plan-page.js");
-const loadPad = () => import("../pad/pad-page.js");
-const loadLibraries = () => import("../libraries/index.js");
-const loadLabel = () => import("../label/label-page.js");
-const loadShortlist = () => import("../shortlist/shortlist-page.js");
-const loadCardDesk = () => import("../card-desk/card-desk-page.js");
-const loadFlights = () => import("../flights/flights-page.js");
-const loadImport = () => import("../exchange/import-page.js");
+const planPage = loadedLater(async () => (await import("../plan/plan-page.js")).PlanPage);
+const padPage = loadedLater(async () => (await import("../pad/pad-page.js")).PadPage);
+const shelfPage = loadedLater(async () => (await import("../libraries/index.js")).ShelfPage);
+const documentPage = loadedLater(async () => (await import("../libraries/index.js")).DocumentPage);
+const labelPage = loadedLater(async () => (await import("../label/label-page.js")).LabelPage);
+const shortlistPage = loadedLater(async () => (await import("../shortlist/shortlist-page.js")).ShortlistPage);
+const cardDeskPage = loadedLater(async () => (await import("../card-desk/card-desk-page.js")).CardDeskPage);
+const flightsPage = loadedLater(async () => (await import("../flights/flights-page.js")).FlightsPage);
+const importPage = loadedLater(async () => (await import("../exchange/import-page.js")).ImportPage);
 
-const PlanPage = lazy(async () => ({ default: (await loadPlan()).PlanPage }));
-const PadPage = lazy(async () => ({ default: (await loadPad()).PadPage }));
-const ShelfPage = lazy(async () => ({ default: (await loadLibraries()).ShelfPage }));
-const DocumentPage = lazy(async () => ({ default: (await loadLibraries()).DocumentPage }));
-const LabelPage = lazy(async () => ({ default: (await loadLabel()).LabelPage }));
-const ShortlistPage = lazy(async () => ({ default: (await loadShortlist()).ShortlistPage }));
-const CardDeskPage = lazy(async () => ({ default: (await loadCardDesk()).CardDeskPage }));
-const FlightsPage = lazy(async () => ({ default: (await loadFlights()).FlightsPage }));
-const ImportPage = lazy(async () => ({ default: (await loadImport()).ImportPage }));
+const later = [
+  planPage,
+  padPage,
+  shelfPage,
+  documentPage,
+  labelPage,
+  shortlistPage,
+  cardDeskPage,
+  flightsPage,
+  importPage,
+];
 
 /** Loads what the first page did not need, so that going on takes no time. */
 export function loadAhead(): void {
-  for (const load of [
-    loadPlan,
-    loadPad,
-    loadLibraries,
-    loadLabel,
-    loadShortlist,
-    loadCardDesk,
-    loadFlights,
-    loadImport,
-  ])
-    load().catch(() => undefined);
+  for (const { load } of later) load().catch(() => undefined);
+}
+
+function opened<Props extends object>(part: LoadedLater<Props>, props: Props) {
+  return <Loaded part={part} props={props} waiting={<p className="page-loading">Opening …</p>} />;
 }
 
 /** The page of a place. */
@@ -42,22 +39,22 @@ export function Page({ route }: { readonly route: Route }) {
     case "bench":
       return <BenchPage />;
     case "import":
-      return <ImportPage />;
+      return opened(importPage, {});
     case "card-desk":
-      return <CardDeskPage />;
+      return opened(cardDeskPage, {});
     case "plan":
-      return <PlanPage path={route.path} />;
+      return opened(planPage, { path: route.path });
     case "pad":
-      return <PadPage path={route.path} />;
+      return opened(padPage, { path: route.path });
     case "label":
-      return <LabelPage path={route.path} />;
+      return opened(labelPage, { path: route.path });
     case "shortlist":
-      return <ShortlistPage path={route.path} />;
+      return opened(shortlistPage, { path: route.path });
     case "shelf":
-      if (route.shelf === "flights") return <FlightsPage />;
-      return <ShelfPage shelf={route.shelf} />;
+      if (route.shelf === "flights") return opened(flightsPage, {});
+      return opened(shelfPage, { shelf: route.shelf });
     case "document":
-      return <DocumentPage shelf={route.shelf} path={route.path} />;
+      return opened(documentPage, { shelf: route.shelf, path: route.path });
     case "unknown":
       return (
         <main className="page-none" id="main" tabIndex={-1}>

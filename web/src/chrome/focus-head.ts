@@ -1,13 +1,12 @@
-/**
- * Puts the reader at the head of the page, unless something on it has the focus.
- *
- * @returns whether there is a heading
- */
-export function focusHead(): boolean {
-  const heading = document.querySelector<HTMLElement>("h1");
-  if (heading === null) return false;
-  if (document.activeElement !== null && document.activeElement !== document.body) return true;
+/** The heading of the page; null while there is none. */
+export function pageHead(): HTMLElement | null {
+  return document.querySelector("h1");
+}
+
+/** Puts the reader at the head of the page, unless something on it has the focus. */
+export function focusHead(): void {
+  const heading = pageHead();
+  if (heading === null || (document.activeElement !== null && document.activeElement !== document.body)) return;
   heading.setAttribute("tabindex", "-1");
   heading.focus({ preventScroll: true });
-  return true;
 }

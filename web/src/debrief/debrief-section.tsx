@@ -1,11 +1,11 @@
-import { lazy, Suspense, useCallback, useMemo, useRef, useState } from "react";
+import { useCallback, useMemo, useRef, useState } from "react";
 import type { Moved } from "../compute/debrief/protocol.js";
-import { Fold, type FoldMark } from "../parts/index.js";
+import { Fold, type FoldMark, Loaded, loadedLater } from "../parts/index.js";
 import type { DebriefShown } from "./debrief-body.js";
 import { type Intake, noIntake } from "./intake.js";
 import { type Memory, RememberingIn } from "./remembered.js";
 
-const DebriefBody = lazy(async () => ({ default: (await import("./debrief-body.js")).DebriefBody }));
+const debriefBody = loadedLater(async () => (await import("./debrief-body.js")).DebriefBody);
 
 const first: DebriefShown = Object.freeze({ flight: null, unkept: null });
 
@@ -36,19 +36,13 @@ export function DebriefSection({ path, mark, aside, waits }: DebriefSectionProps
   const [memory] = useState<Memory>(() => new Map());
   return (
     <Fold id="debrief" title="Debrief" mark={mark} aside={aside} busy={intake.state !== "none"}>
-      <Suspense fallback={<p className="sheet-line">Opening …</p>}>
-        <RememberingIn value={memory}>
-          <DebriefBody
-            path={path}
-            waits={waits}
-            moves={moves}
-            onMoved={move}
-            hold={hold}
-            shown={shown}
-            onShown={show}
-          />
-        </RememberingIn>
-      </Suspense>
+      <RememberingIn value={memory}>
+        <Loaded
+          part={debriefBody}
+          props={{ path, waits, moves, onMoved: move, hold, shown, onShown: show }}
+          waiting={<p className="sheet-line">Opening …</p>}
+        />
+      </RememberingIn>
     </Fold>
   );
 }

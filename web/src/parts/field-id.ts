@@ -1,5 +1,7 @@
+import { bringIntoView } from "./bring-into-view.js";
 import { addressOfDocument } from "./document-address.js";
 import { parentOf } from "./field-path.js";
+import { whenThere } from "./when-there.js";
 
 /** The id of the control of a field, so that whatever names the field can lead to it. */
 export function fieldId(path: string, field: string): string {
@@ -8,9 +10,6 @@ export function fieldId(path: string, field: string): string {
 
 /** Sent by a control that is about to be looked at: whatever is folded around it opens. */
 export const REVEAL = "delaywright-reveal";
-
-/** Longest that a page may take to draw the field after one has gone there [ms]. */
-const PATIENCE = 2000;
 
 function elementOf(path: string, field: string): HTMLElement | null {
   for (let at = field; at !== ""; at = parentOf(at)) {
@@ -26,7 +25,7 @@ function reveal(element: HTMLElement): void {
   element.dispatchEvent(new CustomEvent(REVEAL, { bubbles: true }));
   requestAnimationFrame(() =>
     requestAnimationFrame(() => {
-      element.scrollIntoView({ block: "center" });
+      bringIntoView(element, "center", true);
       element.focus({ preventScroll: true });
     }),
   );
@@ -41,19 +40,8 @@ function reveal(element: HTMLElement): void {
  * @param kind of the document, where it is known
  */
 export function revealField(path: string, field: string, kind: string | null = null): void {
-  const here = elementOf(path, field);
-  if (here !== null) {
-    reveal(here);
-    return;
-  }
+  const find = () => elementOf(path, field);
   const address = kind === null ? undefined : addressOfDocument(kind, path);
-  if (address === undefined) return;
-  location.hash = address;
-  const until = performance.now() + PATIENCE;
-  const look = () => {
-    const found = elementOf(path, field);
-    if (found !== null) reveal(found);
-    else if (performance.now() < until) requestAnimationFrame(look);
-  };
-  requestAnimationFrame(look);
+  if (address !== undefined && find() === null) location.hash = address;
+  whenThere(find, reveal);
 }

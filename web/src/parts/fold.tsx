@@ -1,6 +1,7 @@
 import "./section.css";
 import { type ReactNode, useRef, useState } from "react";
 import { Button, Disclosure, DisclosurePanel, Heading } from "react-aria-components";
+import { useFoldedDrawn } from "./folded-later.js";
 import { Section } from "./section.js";
 import { useNarrow } from "./use-narrow.js";
 import { useRevealed } from "./use-revealed.js";
@@ -34,6 +35,7 @@ export function Fold({ id, title, aside, mark = "open", open = false, busy = fal
   if (busy && !narrow && !expanded) setExpanded(true);
   const place = useRef<HTMLDivElement>(null);
   useRevealed(place, () => setExpanded(true));
+  const drawn = useFoldedDrawn(expanded);
   if (!narrow)
     return (
       <Section id={id} title={title} aside={aside}>
@@ -53,7 +55,7 @@ export function Fold({ id, title, aside, mark = "open", open = false, busy = fal
         </Button>
       </Heading>
       <DisclosurePanel>
-        <div className="fold-body">{children}</div>
+        <div className="fold-body">{drawn && children}</div>
       </DisclosurePanel>
     </Disclosure>
   );

@@ -1,6 +1,7 @@
 import "./section.css";
 import { type ReactNode, useRef, useState } from "react";
 import { Button, Disclosure, DisclosurePanel, Heading } from "react-aria-components";
+import { useFoldedDrawn } from "./folded-later.js";
 import { useRevealed } from "./use-revealed.js";
 
 export interface MoreProps {
@@ -25,6 +26,7 @@ export function More({ title, aside, call, open = false, level = 3, onTurn, chil
     onTurn?.(now);
   };
   useRevealed(place, () => turn(true));
+  const drawn = useFoldedDrawn(expanded);
   return (
     <Disclosure ref={place} className="more" isExpanded={expanded} onExpandedChange={turn}>
       <Heading className="more-head" level={level}>
@@ -39,7 +41,7 @@ export function More({ title, aside, call, open = false, level = 3, onTurn, chil
         </Button>
       </Heading>
       <DisclosurePanel>
-        <div className="more-body">{children}</div>
+        <div className="more-body">{drawn && children}</div>
       </DisclosurePanel>
     </Disclosure>
   );

@@ -1,14 +1,15 @@
 import { go } from "../app/router.js";
-import { REVEAL, revealField } from "../parts/index.js";
+import { bringIntoView, REVEAL, revealField, whenThere } from "../parts/index.js";
 import type { NextAct, SectionId } from "../standing/next-act.js";
 
 /** Goes to a section of the sheet: unfolds it on a phone and puts the reader there. */
 export function goToSection(id: SectionId): void {
-  const place = document.getElementById(id);
-  if (place === null) return;
+  whenThere(() => document.getElementById(id), goTo);
+}
+
+function goTo(place: HTMLElement): void {
   place.dispatchEvent(new CustomEvent(REVEAL, { bubbles: true }));
-  const calm = matchMedia("(prefers-reduced-motion: reduce)").matches;
-  place.scrollIntoView({ block: "start", behavior: calm ? "auto" : "smooth" });
+  bringIntoView(place, "start", matchMedia("(prefers-reduced-motion: reduce)").matches);
   const target = place.matches("h2") ? (place.querySelector("button") ?? place) : place;
   if (!target.hasAttribute("tabindex") && target.tagName !== "BUTTON") target.setAttribute("tabindex", "-1");
   target.focus({ preventScroll: true });

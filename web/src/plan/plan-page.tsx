@@ -1,6 +1,6 @@
 import "./plan-page.css";
 import "./print.css";
-import { memo, useDeferredValue, useMemo } from "react";
+import { useDeferredValue, useMemo } from "react";
 import { addressOf } from "../app/router.js";
 import { type PlanAnswer, usePlanAnswer } from "../compute/index.js";
 import { IssueList, useSame } from "../parts/index.js";
@@ -13,9 +13,9 @@ import { useEntry, useSettings } from "../store/index.js";
 import { AnswerBar } from "./answer-bar.js";
 import { FootBar } from "./foot-bar.js";
 import { PlanHeader } from "./plan-header.js";
+import { PlanSheet } from "./plan-sheet.js";
 import { Rail } from "./rail.js";
 import { sectionStates } from "./section-state.js";
-import { Sections } from "./sections/sections.js";
 import { useAfterPaint } from "./use-after-paint.js";
 import { useCalm } from "./use-calm.js";
 import { useTold } from "./use-told.js";
@@ -32,13 +32,10 @@ const CALM = 300;
 /** A plan: one sheet that follows the day, the answer always in view. */
 export function PlanPage({ path }: { readonly path: string }) {
   const documents = usePlanDocuments(path);
-  return documents === null ? <NoPlan path={path} /> : <PlanSheet path={path} documents={documents} />;
+  return documents === null ? <NoPlan path={path} /> : <PlanOf path={path} documents={documents} />;
 }
 
-/** Drawn again only where something in it changed. */
-const Sheet = memo(Sections);
-
-function PlanSheet({ path, documents }: { readonly path: string; readonly documents: PlanDocuments }) {
+function PlanOf({ path, documents }: { readonly path: string; readonly documents: PlanDocuments }) {
   const answer = usePlanAnswer(path);
   const [{ units }] = useSettings();
   const now = useNow(LOOK_EVERY);
@@ -55,16 +52,14 @@ function PlanSheet({ path, documents }: { readonly path: string; readonly docume
   const sheet = useAfterPaint(all);
   const around = sheet ?? all;
   const calm = useCalm(all, CALM, { moves: settling, isFirst: withoutPictures });
-  const resting = useDeferredValue(calm, null);
+  const resting = useDeferredValue(calm);
   return (
     <div className="plan" data-state={settling ? "settling" : "settled"}>
       <PlanHeader path={path} name={documents.plan.name} />
       <AnswerBar answer={answer} documents={documents} age={age} next={next} units={units} />
       <div className="plan-frame">
         <Rail states={around.states} />
-        <main className="plan-sheet" id="main" tabIndex={-1} aria-busy={settling || sheet !== all || resting !== all}>
-          {sheet !== null && resting !== null && <Sheet now={sheet} calm={resting} />}
-        </main>
+        <PlanSheet now={sheet} calm={resting} busy={settling || sheet !== all || resting !== all} />
       </div>
       <FootBar states={around.states} next={around.next} path={path} />
     </div>

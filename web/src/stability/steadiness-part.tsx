@@ -1,8 +1,8 @@
-import { lazy, Suspense, useState } from "react";
-import { More } from "../parts/index.js";
+import { useState } from "react";
+import { Loaded, loadedLater, More } from "../parts/index.js";
 import type { SectionProps } from "../plan/sections/section-props.js";
 
-const SteadinessView = lazy(async () => ({ default: (await import("./steadiness-view.js")).SteadinessView }));
+const steadinessView = loadedLater(async () => (await import("./steadiness-view.js")).SteadinessView);
 
 /** How steadily the plan flies: flown and drawn only while it is open. */
 export function SteadinessPart(props: SectionProps) {
@@ -10,9 +10,7 @@ export function SteadinessPart(props: SectionProps) {
   return (
     <More title="How steady it flies" aside="as a rigid body" onTurn={setOpen}>
       {open && (
-        <Suspense fallback={<p className="quiet sheet-picture-room">Opening …</p>}>
-          <SteadinessView {...props} />
-        </Suspense>
+        <Loaded part={steadinessView} props={props} waiting={<p className="quiet sheet-picture-room">Opening …</p>} />
       )}
     </More>
   );

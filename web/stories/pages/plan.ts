@@ -84,6 +84,18 @@ export class PlanPage {
     return this.page.getByRole("group", { name: folded });
   }
 
+  /** Goes to a section by the list of sections, and waits until it is seen. */
+  async goTo(title: SectionTitle): Promise<void> {
+    if (this.narrow) {
+      await this.page.getByRole("button", { name: "Sections", exact: true }).click();
+      await this.page.getByRole("menuitem", { name: beginning(title) }).click();
+    } else {
+      const list = this.page.getByRole("navigation", { name: "Sections" });
+      await list.getByRole("button", { name: beginning(title) }).click();
+    }
+    await expect(this.page.getByRole("heading", { level: 2, name: beginning(title) })).toBeInViewport();
+  }
+
   /** The table of settings as it stands on the page; columns that a phone leaves out are empty. */
   async settingRows(): Promise<readonly SettingRow[]> {
     const rows = this.settings.getByRole("row").filter({ has: this.page.getByRole("radio") });

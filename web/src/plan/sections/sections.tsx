@@ -5,7 +5,7 @@ import { basisLines } from "@delaywright/documents";
 import { type ComponentType, memo, useState } from "react";
 import { CardSection } from "../../card/card-section.js";
 import { DebriefSection } from "../../debrief/debrief-section.js";
-import { useNarrow, useSame } from "../../parts/index.js";
+import { FoldedLater, useNarrow, useSame } from "../../parts/index.js";
 import { PrepSection } from "../../prep/prep-section.js";
 import type { SectionId } from "../../standing/next-act.js";
 import { ChecksSection } from "./checks-section.js";
@@ -13,6 +13,7 @@ import { CutSection } from "./cut-section.js";
 import { HeightPart, heightPlace, WeatherAndDrivers, weatherPlace } from "./delay-pictures.js";
 import { DelaySection } from "./delay-section.js";
 import { FieldSection } from "./field-section.js";
+import { type Drawn, drawnAt, lastStep } from "./filling.js";
 import { followed } from "./followed.js";
 import { MotorSection } from "./motor-section.js";
 import { PackingSection } from "./packing-section.js";
@@ -22,6 +23,8 @@ import { useNear } from "./use-near.js";
 
 type Part = ComponentType<SectionProps>;
 type Parts = readonly (readonly [SectionId, Part])[];
+/** What fills by itself: a section, or a picture that a wide sheet shows beside it. */
+type Place = SectionId | typeof heightPlace | typeof weatherPlace;
 
 const measured: Parts = [
   ["rocket", memo(RocketSection)],
@@ -66,6 +69,41 @@ const Debrief = memo(({ documents, answer, state }: SectionProps) => (
 ));
 const afterwards: Parts = [["debrief", Debrief]];
 
+/** What is seen first comes first: a wide sheet shows the heads of both columns, a phone the section that is open on it. */
+const wideOrder: readonly Place[] = [
+  "rocket",
+  "delay",
+  "motor",
+  "cut",
+  heightPlace,
+  "field",
+  weatherPlace,
+  "packing",
+  "checks",
+  "prep",
+  "card",
+  "debrief",
+];
+const narrowOrder: readonly Place[] = [
+  "delay",
+  "rocket",
+  "motor",
+  "field",
+  "cut",
+  "packing",
+  "checks",
+  "prep",
+  "card",
+  "debrief",
+];
+
+const orderOf = (narrow: boolean): readonly Place[] => (narrow ? narrowOrder : wideOrder);
+
+/** Steps of filling after which all of a sheet is drawn. */
+export function stepsOf(narrow: boolean): number {
+  return lastStep(orderOf(narrow).length, narrow);
+}
+
 /** Everything that the sheet is drawn from, as it is now and as it was when it last came to rest. */
 export interface SheetProps {
   readonly now: SectionsProps;
@@ -74,28 +112,43 @@ export interface SheetProps {
 
 interface FollowingProps extends SheetProps {
   readonly id: SectionId;
-  /** Element that must be in view; left out: the section's own. */
-  readonly place?: string;
   readonly part: Part;
+  /** Element that must be in view. */
+  readonly place: string;
+  readonly drawn: Drawn;
 }
 
 /** A part of the sheet: it follows every change while it is in view, else once the changes have come to rest. */
-function Following({ id, place = id, part: Part, now, calm }: FollowingProps) {
-  const near = useNear(place, now.answer.told !== null);
+function Following({ id, place, part: Part, drawn, now, calm }: FollowingProps) {
+  const near = useNear(place, drawn !== "none" && now.answer.told !== null);
   const [last, keep] = useState({ shown: now, calm });
   const next = followed(last, { near, now, calm });
   if (next !== last) keep(next);
   const { states, next: act, ...rest } = next.shown;
   // a step elsewhere is no reason to draw this anew
   const state = useSame(states.find((each) => each.id === id) ?? null);
-  return state === null ? null : <Part {...rest} next={id === "delay" ? act : null} state={state} />;
+  if (state === null || drawn === "none") return null;
+  return (
+    <FoldedLater value={drawn === "open"}>
+      <Part {...rest} next={id === "delay" ? act : null} state={state} />
+    </FoldedLater>
+  );
+}
+
+export interface SectionsOfSheetProps extends SheetProps {
+  /** Steps of filling that were taken. */
+  readonly step: number;
 }
 
 /** The sections of a plan: what was measured beside what follows from it, then the way down and the checks. */
-export function Sections({ now, calm }: SheetProps) {
+export function Sections({ now, calm, step }: SectionsOfSheetProps) {
   const narrow = useNarrow();
-  const both = { now, calm };
-  const draw = (parts: Parts) => parts.map(([id, part]) => <Following key={id} id={id} part={part} {...both} />);
+  const order = orderOf(narrow);
+  const drawOne = (id: SectionId, part: Part, place: Place = id) => {
+    const drawn = drawnAt(order.indexOf(place), step, order.length, narrow);
+    return <Following key={place} id={id} part={part} place={place} drawn={drawn} now={now} calm={calm} />;
+  };
+  const draw = (parts: Parts) => parts.map(([id, part]) => drawOne(id, part));
   const { told } = calm.answer;
   const day = calm.documents.plan.raw?.["date"];
   return (
@@ -112,9 +165,9 @@ export function Sections({ now, calm }: SheetProps) {
         <div className="sheet-column">{draw(measured)}</div>
         <div className="sheet-column">
           {draw(follows)}
-          {!narrow && <Following id="delay" place={heightPlace} part={Height} {...both} />}
+          {!narrow && drawOne("delay", Height, heightPlace)}
         </div>
-        {!narrow && <Following id="delay" place={weatherPlace} part={Weather} {...both} />}
+        {!narrow && drawOne("delay", Weather, weatherPlace)}
         {draw(last)}
         <div className="sheet-wide">{draw(toTheField)}</div>
         <div className="sheet-after">{draw(afterwards)}</div>

@@ -1,0 +1,52 @@
+import { type ComponentType, type ReactNode, useEffect, useState } from "react";
+
+/** A part of the app whose code comes when it is shown, or ahead of that. */
+export interface LoadedLater<Props> {
+  /** Brings the code without showing it. */
+  readonly load: () => Promise<ComponentType<Props>>;
+  /** The part, once its code is there. */
+  readonly there: () => ComponentType<Props> | null;
+}
+
+/**
+ * A part of the app to be loaded later.
+ *
+ * @param bring imports it
+ */
+export function loadedLater<Props extends object>(bring: () => Promise<ComponentType<Props>>): LoadedLater<Props> {
+  let part: ComponentType<Props> | null = null;
+  return {
+    load: async () => {
+      part ??= await bring();
+      return part;
+    },
+    there: () => part,
+  };
+}
+
+interface ShownProps<Props> {
+  /** The same for as long as it is shown. */
+  readonly part: LoadedLater<Props>;
+  /** What the part is shown with. */
+  readonly props: Props;
+  /** Stands in its place until its code is there. */
+  readonly waiting: ReactNode;
+}
+
+/**
+ * Shows a part that is loaded later: at once where its code is there, else as soon as it has come. React's own way keeps what
+ * stands in its place for a third of a second, also where there was nothing to wait for.
+ */
+export function Loaded<Props extends object>({ part, props, waiting }: ShownProps<Props>): ReactNode {
+  const [Part, show] = useState(part.there);
+  const [failed, fail] = useState<{ readonly error: unknown } | null>(null);
+  useEffect(() => {
+    if (Part !== null) return;
+    part.load().then(
+      (come) => show(() => come),
+      (error: unknown) => fail({ error }),
+    );
+  }, [Part, part]);
+  if (failed !== null) throw failed.error;
+  return Part === null ? waiting : <Part {...props} />;
+}
