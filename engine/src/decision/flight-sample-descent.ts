@@ -2,6 +2,7 @@ import * as at from "../flight/fast/slots.js";
 import type { FastWork } from "../flight/fast/work.js";
 import type { FlightModel } from "../flight/model.js";
 import { dormandPrince } from "../math/dormand-prince.js";
+import { doublesScratch } from "../math/scratch.js";
 import { canopyData, canopyDragArea, fillTime } from "../packing/canopy.js";
 import type { Canopy } from "../packing/recovery.js";
 
@@ -15,6 +16,10 @@ const scales = [100, 100, 100, 10, 10, 10];
 
 /** Most steps of one descent: half an hour and more under any canopy. */
 const mostSteps = 8192;
+
+const stepTimes = doublesScratch();
+const stepHeights = doublesScratch();
+const stepClimbs = doublesScratch();
 
 const { nodes, error: errors } = dormandPrince;
 const matrix = Float64Array.from({ length: 49 }, (_, i) => dormandPrince.matrix[Math.floor(i / 7) - 1]?.[i % 7] ?? 0);
@@ -44,9 +49,10 @@ export class CanopyFall {
   readonly #rates = new Float64Array(7 * size);
   readonly #stage = new Float64Array(size);
   readonly #next = new Float64Array(size);
-  readonly #stepTimes = new Float64Array(mostSteps + 1);
-  readonly #stepHeights = new Float64Array(mostSteps + 1);
-  readonly #stepClimbs = new Float64Array(mostSteps + 1);
+  // read before another draw falls
+  readonly #stepTimes = stepTimes.take(mostSteps + 1);
+  readonly #stepHeights = stepHeights.take(mostSteps + 1);
+  readonly #stepClimbs = stepClimbs.take(mostSteps + 1);
   #stepCount = 0;
   #growing: Growing[] = [];
   #area = 0;

@@ -1,8 +1,13 @@
+import { Scratch } from "../math/scratch.js";
+
 /** Fewer values are put in order as a whole. */
 const few = 64;
 /** Values a shelf holds on average, and the most shelves there are. */
 const valuesPerShelf = 8;
 const mostShelves = 4096;
+
+const shelfRow = new Scratch((count) => new Uint16Array(count));
+const rankRow = new Scratch((count) => new Uint32Array(count));
 
 /**
  * Quantiles of values in any order, linear between neighbours: only the values near them are put in order.
@@ -88,8 +93,8 @@ function shelvesOf(values: Float64Array): { readonly shelfOf: Uint16Array; reado
   const count = Math.min(mostShelves, Math.ceil(values.length / valuesPerShelf));
   const perUnit = count / (most - least);
   if (!(perUnit > 0 && perUnit < Number.POSITIVE_INFINITY)) return null;
-  const shelfOf = new Uint16Array(values.length);
-  const firstRank = new Uint32Array(count + 1);
+  const shelfOf = shelfRow.take(values.length);
+  const firstRank = rankRow.take(count + 1).fill(0);
   for (let i = 0; i < values.length; i++) {
     const shelf = Math.min(count - 1, Math.floor((values[i]! - least) * perUnit));
     shelfOf[i] = shelf;

@@ -1,8 +1,13 @@
+import { doublesScratch } from "../math/scratch.js";
 import { scrambleCount, scrambleOf } from "../spread/draws.js";
 import type { EnsembleChunk } from "../spread/ensemble-chunk.js";
 import { FIRES_FIRST, HOLDS, judgedSize, sampleSize } from "../spread/outcomes.js";
 import type { Odds, Setting } from "./decision.js";
 import { quantilesOf } from "./quantiles.js";
+
+const speedColumn = doublesScratch();
+const heightColumn = doublesScratch();
+const timingColumn = doublesScratch();
 
 /**
  * Three standard errors of a mean over draws, from the scatter of the independent scrambles' means.
@@ -59,9 +64,9 @@ export function openingsOf(
   samples: number,
 ): Pick<Setting, "openingSpeed" | "openingHeight" | "secondsFromApogee"> {
   const draws = chunk.to - chunk.from;
-  const speeds = new Float64Array(draws * samples);
-  const heights = new Float64Array(draws * samples);
-  const timings = new Float64Array(draws * samples);
+  const speeds = speedColumn.take(draws * samples);
+  const heights = heightColumn.take(draws * samples);
+  const timings = timingColumn.take(draws * samples);
   let count = 0;
   for (let i = 0; i < draws; i++) {
     let at = (i * settingCount + setting) * samples * sampleSize;

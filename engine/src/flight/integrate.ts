@@ -28,12 +28,18 @@ export interface EventHit {
   readonly state: Float64Array;
 }
 
-/** One accepted step with its continuous extension. */
-export interface DenseStep {
+/** One accepted step with its continuous extension. A class: literals of it, one of which begins at a whole 0, had its maker compiled anew. */
+export class DenseStep {
   readonly from: number;
   readonly to: number;
   /** Five coefficients a component, component by component. */
   readonly coefficients: Float64Array;
+
+  constructor(from: number, to: number, coefficients: Float64Array) {
+    this.from = from;
+    this.to = to;
+    this.coefficients = coefficients;
+  }
 }
 
 export type EndReason = "reached-end" | "event" | "step-too-small" | "not-finite" | "too-many-steps";
@@ -185,7 +191,7 @@ class Stepper {
       coefficients[5 * c + 3] = difference - h * k6[c]! - bend;
       coefficients[5 * c + 4] = h * extra;
     }
-    return { from: t, to: t + h, coefficients };
+    return new DenseStep(t, t + h, coefficients);
   }
 
   /** Goes to the end of the step that was tried last. */

@@ -19,6 +19,14 @@ export class SpeedNodes {
   }
 }
 
+let sharedNodes = new SpeedNodes(0);
+
+/** Room for so many points. One for all flights of a thread: they are forgotten as soon as a flight is judged. */
+function nodesFor(most: number): SpeedNodes {
+  if (sharedNodes.times.length < most) sharedNodes = new SpeedNodes(most);
+  return sharedNodes;
+}
+
 /** What openings are judged by, and memory for it, made once a worker. A class for the same reason as `FastWork`. */
 export class JudgeWork {
   readonly settingCount: number;
@@ -62,7 +70,7 @@ export class JudgeWork {
     this.hasElectronics = spec.electronicsDelay !== null;
     this.electronicsDelay = spec.electronicsDelay ?? 0;
     this.samples = spec.samples;
-    this.nodes = new SpeedNodes(mostNodes(records));
+    this.nodes = nodesFor(mostNodes(records));
     const { cdf, quantile } = scatterShape(spec.degrees);
     this.cdf = cdf;
     this.quantile = quantile;

@@ -1,3 +1,4 @@
+import { doublesScratch } from "../../math/scratch.js";
 import { pivotAtOf, pivotWayOf } from "../departure.js";
 import { mostRecords, recordSize, rowSize } from "./sizes.js";
 import * as at from "./slots.js";
@@ -5,6 +6,8 @@ import type { FastTables } from "./tables.js";
 
 /** The same of a rigid flight, which swings and meets gusts all the way up: some 20 km of it. */
 const mostRigidRecords = 8192;
+
+const scratch = doublesScratch();
 
 /**
  * The hot loop's memory, made once a worker and used for every draw.
@@ -49,6 +52,7 @@ export class FastWork {
   readonly k: Float64Array;
   /** East and north of the pad, carried beside the state. */
   readonly place: Float64Array;
+  /** Steps of the flight flown last in this thread, whatever memory it was flown in: they are read before another is flown. */
   readonly records: Float64Array;
 
   constructor(tables: FastTables) {
@@ -112,6 +116,6 @@ export class FastWork {
     this.next = new Float64Array(rowSize);
     this.k = new Float64Array(7 * rowSize);
     this.place = new Float64Array(2);
-    this.records = new Float64Array(recordSize * (turning === "rigid" ? mostRigidRecords : mostRecords));
+    this.records = scratch.take(recordSize * (turning === "rigid" ? mostRigidRecords : mostRecords));
   }
 }
