@@ -20,6 +20,8 @@ warmUp();
 try {
   await openStore();
   askWhatComes();
+  // before the page hears of it: its first frame shows what is known
+  addEventListener("hashchange", askWhatComes);
   root.render(
     <StrictMode>
       <App />

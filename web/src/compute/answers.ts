@@ -37,6 +37,8 @@ export const planRules: Rules<PlanAnswer> = {
         return { ...answer, issues, ...(message.right ? {} : { settling: false }) };
       }
       case "told": {
+        // of the same documents, after all draws: rough odds would take it back
+        if (answer.fresh && answer.told !== null && isSettled(answer.told)) return answer;
         const told = { ...message.told, data: withKeptDoubts(answer.told, message.told) };
         return { ...answer, told, fresh: answer.issues.length === 0, settling: !isSettled(told) };
       }

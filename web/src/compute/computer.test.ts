@@ -183,6 +183,69 @@ describe("Computer.plan()", () => {
     expect(asked()).toHaveLength(2);
   });
 
+  test("Computer.plan() begins with what the bench shows of it, and does not go back to rough odds", async () => {
+    const { computer, asked, read, say, change } = ready();
+    computer.brief(plan).subscribe(() => undefined);
+    await soon();
+    read(1);
+    say({ kind: "told", job: 1, told: tell(7) });
+    say({ kind: "done", job: 1 });
+    const { get, subscribe } = computer.plan(plan);
+    subscribe(() => undefined);
+    expect(asked()).toMatchObject([{ ask: "brief" }, { ask: "plan" }]);
+    const known = { told: { data: { seed: 7 }, draws: 10_000 }, fresh: true, settling: false };
+    expect(get()).toMatchObject(known);
+    expect(computer.progress(plan).get()).toBeNull();
+    read(2);
+    say({ kind: "told", job: 2, told: tell(7, 256) });
+    expect(get()).toMatchObject(known);
+    change(plan, { kind: "plan", wind: 2 });
+    expect(get()).toMatchObject({ told: { draws: 10_000 }, fresh: false, settling: true });
+    read(3);
+    say({ kind: "told", job: 3, told: tell(8, 256) });
+    expect(get()).toMatchObject({ told: { data: { seed: 8 }, draws: 256 }, fresh: true, settling: true });
+  });
+
+  test("Computer.plan() begins with the answer of an earlier visit where its documents are the same", async () => {
+    const saved = new Map<string, SavedBrief>();
+    const first = ready(saved);
+    first.computer.plan(plan).subscribe(() => undefined);
+    first.read(1);
+    first.say({ kind: "told", job: 1, told: tell(5) });
+    first.computer.close();
+
+    const second = ready(saved);
+    const { get, subscribe } = second.computer.plan(plan);
+    subscribe(() => undefined);
+    await soon();
+    expect(get()).toMatchObject({ told: { data: { seed: 5 } }, fresh: true, settling: false });
+
+    const third = ready(saved);
+    third.change(plan, { kind: "plan", wind: 8 });
+    const other = third.computer.plan(plan);
+    other.subscribe(() => undefined);
+    await soon();
+    expect(other.get()).toMatchObject({ told: null, fresh: false, settling: true });
+    third.computer.close();
+  });
+
+  test("Computer.plan() keeps odds that came before the answer of an earlier visit was found", async () => {
+    const saved = new Map<string, SavedBrief>();
+    const first = ready(saved);
+    first.computer.plan(plan).subscribe(() => undefined);
+    first.read(1);
+    first.say({ kind: "told", job: 1, told: tell(5) });
+    first.computer.close();
+
+    const { computer, read, say } = ready(saved);
+    const { get, subscribe } = computer.plan(plan);
+    subscribe(() => undefined);
+    read(1);
+    say({ kind: "told", job: 1, told: tell(5, 256) });
+    await soon();
+    expect(get()).toMatchObject({ told: { draws: 256 }, settling: true });
+  });
+
   test("Computer.plan() says in words that a job met a defect", () => {
     const { computer, say, read } = ready();
     const { get, subscribe } = computer.plan(plan);

@@ -120,6 +120,7 @@ export class Computer {
     const turn = ++question.turn;
     if (question.ask !== "brief") {
       this.ask(question);
+      if (question.ask === "plan") this.recall(question, turn);
       return;
     }
     void this.box.read(question.plan).then((found) => {
@@ -130,6 +131,26 @@ export class Computer {
         question.files = found.files;
       }
       if (found === null || found.files === null) this.ask(question);
+    });
+  }
+
+  /** What the bench shows of a plan, or showed when it was last here, is where the plan's own page begins. */
+  private recall(question: Question<unknown>, turn: number): void {
+    const answer = () => question.watch.get() as PlanAnswer;
+    const begin = (told: Told, files: ReadonlySet<string> | null): void => {
+      question.files = files;
+      question.known({ ...answer(), told, fresh: true, settling: false } satisfies PlanAnswer);
+    };
+    if (answer().told !== null) return;
+    const brief = this.question("brief", question.plan, briefRules);
+    const { state, told } = brief.watch.get();
+    if (state === "settled" && told !== null && !brief.stale) {
+      begin(told, brief.files);
+      return;
+    }
+    void this.box.read(question.plan).then((found) => {
+      const isWanted = question.turn === turn && answer().told === null && answer().issues.length === 0;
+      if (isWanted && found?.files != null) begin(found.told, found.files);
     });
   }
 

@@ -58,6 +58,12 @@ export class Question<Value> {
     this.subject.set(value);
   }
 
+  /** Begins with an answer that is known already, while the desk is asked for the rest of it. */
+  known(value: Value): void {
+    this.share.set(null);
+    this.subject.set(value);
+  }
+
   asked(): void {
     this.share.set(0);
     this.subject.set(this.rules.asked(this.subject.get()));
