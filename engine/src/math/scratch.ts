@@ -5,7 +5,7 @@ type Row = Float64Array | Uint16Array | Uint32Array;
  * Memory of a thread that is used again: a browser that is asked for rows anew with each flight tidies its memory all the time, and
  * throws away compiled code as it does.
  *
- * A row belongs to whoever took it last, and only until its call returns: nothing of it may be handed on.
+ * What stands in a row belongs to whoever wrote it last, and only for the length of a call: nothing of it may be handed on.
  *
  * @param make gives a row of so many numbers
  * @example

@@ -21,6 +21,11 @@ describe("drawnAt()", () => {
     ]);
   });
 
+  test("draws all of a sheet that is full, however it is turned", () => {
+    for (const narrow of [true, false])
+      for (let at = 0; at < parts; at++) expect(drawnAt(at, Number.POSITIVE_INFINITY, parts, narrow)).toBe("whole");
+  });
+
   test("shows all heads of a narrow sheet at once", () => {
     expect(filled(true)).toEqual([
       ["whole", "open", "open"],

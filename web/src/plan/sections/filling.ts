@@ -29,14 +29,15 @@ export function lastStep(parts: number, narrow: boolean): number {
  *
  * @param steps after which it is full
  * @param begun there is something to draw
- * @returns how many steps were taken; never less than before
+ * @returns how many steps were taken; endless once it is full, so that a phone that is turned then stays as full as it was
  */
 export function useFilling(steps: number, begun: boolean): number {
   const [step, take] = useState(1);
   useEffect(() => {
     if (!begun || step >= steps) return;
-    startTransition(() => take((last) => Math.max(last, step + 1)));
-    const forPaper = (): void => flushSync(() => take(steps));
+    const next = step + 1 < steps ? step + 1 : Number.POSITIVE_INFINITY;
+    startTransition(() => take((last) => Math.max(last, next)));
+    const forPaper = (): void => flushSync(() => take(Number.POSITIVE_INFINITY));
     addEventListener("beforeprint", forPaper);
     return () => removeEventListener("beforeprint", forPaper);
   }, [begun, step, steps]);
