@@ -1,6 +1,8 @@
 import { readFile } from "node:fs/promises";
 import type { Page } from "@playwright/test";
+import { isAccessible } from "./given/accessible.js";
 import { BenchPage, WORKED_EXAMPLE } from "./pages/bench.js";
+import { PlanPage } from "./pages/plan.js";
 import { field } from "./pages/sheet.js";
 import { expect, story } from "./story.js";
 
@@ -96,4 +98,19 @@ story("a screen that breaks down still gives the documents out", async ({ bench,
   await page.getByRole("button", { name: "To the bench" }).click();
   await bench.isOpen();
   await expect(bench.card(WORKED_EXAMPLE)).toContainText(/Cut to \d/);
+});
+
+story("a page whose code cannot be had says so, and opens once it is tried again", async ({ page, guard }) => {
+  guard.expects(/ERR_FAILED/);
+  const code = /\/plan-page-/;
+  await page.route(code, (route) => route.abort());
+  const bench = new BenchPage(page);
+  await bench.open();
+  await bench.card(WORKED_EXAMPLE).getByRole("link", { name: WORKED_EXAMPLE, exact: true }).click();
+  await expect(page.getByRole("heading", { level: 1, name: "This page could not be loaded" })).toBeVisible();
+  await expect(page.getByRole("alert")).toContainText("Your documents are kept");
+  await isAccessible(page, "a page that could not be loaded");
+  await page.unroute(code);
+  await page.getByRole("button", { name: "Try again" }).click();
+  await new PlanPage(page).settled();
 });

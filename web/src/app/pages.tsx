@@ -30,7 +30,7 @@ export function loadAhead(): void {
 }
 
 function opened<Props extends object>(part: LoadedLater<Props>, props: Props) {
-  return <Loaded part={part} props={props} waiting={<p className="page-loading">Opening …</p>} />;
+  return <Loaded part={part} props={props} waiting={<p className="page-loading">Opening …</p>} wholePage />;
 }
 
 /** The page of a place. */

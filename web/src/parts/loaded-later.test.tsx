@@ -1,6 +1,6 @@
 import { renderToString } from "react-dom/server";
 import { expect, test, vi } from "vitest";
-import { Loaded, loadedLater } from "./loaded-later.js";
+import { isMissing, Loaded, loadedLater } from "./loaded-later.js";
 
 const Greeting = ({ name }: { readonly name: string }) => <p>Good day, {name}</p>;
 
@@ -22,4 +22,16 @@ test("loadedLater() asks again where the code could not be had", async () => {
   await expect(part.load()).rejects.toThrow("no network");
   expect(part.there()).toBeNull();
   await expect(part.load()).resolves.toBe(Greeting);
+});
+
+test("isMissing() tells a file that could not be had from one that breaks", () => {
+  for (const words of [
+    "Failed to fetch dynamically imported module: https://bench.example/plan.js",
+    "error loading dynamically imported module: https://bench.example/plan.js",
+    "Importing a module script failed.",
+    "Unable to preload CSS for /assets/plan.css",
+  ])
+    expect(isMissing(new TypeError(words)), words).toBe(true);
+  expect(isMissing(new TypeError("Cannot read properties of undefined (reading 'path')"))).toBe(false);
+  expect(isMissing("module")).toBe(false);
 });
