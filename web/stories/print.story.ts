@@ -34,3 +34,26 @@ for (const [format, width] of papers) {
     },
   );
 }
+
+story("Who prints while the sheet still fills gets all of it @desk", async ({ bench }) => {
+  await expect(bench.card(WORKED_EXAMPLE)).toContainText(/Cut to \d/);
+  const link = bench.card(WORKED_EXAMPLE).getByRole("link", { name: WORKED_EXAMPLE, exact: true });
+  const drawn = await link.evaluate(
+    (plan: HTMLElement) =>
+      new Promise<readonly [boolean, boolean]>((resolve) => {
+        const isThere = (id: string): boolean => document.getElementById(id) !== null;
+        const filling = new MutationObserver(() => {
+          if (!isThere("rocket")) return;
+          filling.disconnect();
+          const before = isThere("debrief");
+          setTimeout(() => {
+            dispatchEvent(new Event("beforeprint"));
+            resolve([before, isThere("debrief")]);
+          });
+        });
+        filling.observe(document.body, { subtree: true, childList: true });
+        plan.click();
+      }),
+  );
+  expect(drawn).toEqual([false, true]);
+});

@@ -1,10 +1,15 @@
 import { mostRecords } from "../flight/fast/sizes.js";
 import { normalCdf, normalQuantile } from "../math/normal.js";
+import { doublesScratch } from "../math/scratch.js";
 import { studentTable } from "../math/student-table.js";
 import { mostCrossings, mostEdges, mostNodes } from "./judge-sizes.js";
 import type { OpeningSpec } from "./opening-spec.js";
 
-/** Points at which the airspeed is looked at: both ends of every record, and its least value near the top. */
+const nodeTimes = doublesScratch();
+const nodeSquares = doublesScratch();
+const nodeRecords = doublesScratch();
+
+/** Points at which the airspeed is looked at: both ends of every record, and its least value near the top. Forgotten once a flight is judged. */
 export class SpeedNodes {
   count = 0;
   readonly times: Float64Array;
@@ -13,18 +18,10 @@ export class SpeedNodes {
   readonly records: Float64Array;
 
   constructor(most: number) {
-    this.times = new Float64Array(most);
-    this.squares = new Float64Array(most);
-    this.records = new Float64Array(most);
+    this.times = nodeTimes.take(most);
+    this.squares = nodeSquares.take(most);
+    this.records = nodeRecords.take(most);
   }
-}
-
-let sharedNodes = new SpeedNodes(0);
-
-/** Room for so many points. One for all flights of a thread: they are forgotten as soon as a flight is judged. */
-function nodesFor(most: number): SpeedNodes {
-  if (sharedNodes.times.length < most) sharedNodes = new SpeedNodes(most);
-  return sharedNodes;
 }
 
 /** What openings are judged by, and memory for it, made once a worker. A class for the same reason as `FastWork`. */
@@ -70,7 +67,7 @@ export class JudgeWork {
     this.hasElectronics = spec.electronicsDelay !== null;
     this.electronicsDelay = spec.electronicsDelay ?? 0;
     this.samples = spec.samples;
-    this.nodes = nodesFor(mostNodes(records));
+    this.nodes = new SpeedNodes(mostNodes(records));
     const { cdf, quantile } = scatterShape(spec.degrees);
     this.cdf = cdf;
     this.quantile = quantile;

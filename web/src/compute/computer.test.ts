@@ -84,6 +84,17 @@ function ready(saved?: Map<string, SavedBrief>) {
   return { ...around, computer, crews, crew, asked, say, read };
 }
 
+/** What an earlier visit left in memory, which settled the plan's answer. */
+function afterVisit(told: Told): Map<string, SavedBrief> {
+  const saved = new Map<string, SavedBrief>();
+  const { computer, read, say } = ready(saved);
+  computer.plan(plan).subscribe(() => undefined);
+  read(1);
+  say({ kind: "told", job: 1, told });
+  computer.close();
+  return saved;
+}
+
 const soon = (): Promise<void> => new Promise((resolve) => setTimeout(resolve, 0));
 
 describe("Computer.plan()", () => {
@@ -207,12 +218,7 @@ describe("Computer.plan()", () => {
   });
 
   test("Computer.plan() begins with the answer of an earlier visit where its documents are the same", async () => {
-    const saved = new Map<string, SavedBrief>();
-    const first = ready(saved);
-    first.computer.plan(plan).subscribe(() => undefined);
-    first.read(1);
-    first.say({ kind: "told", job: 1, told: tell(5) });
-    first.computer.close();
+    const saved = afterVisit(tell(5));
 
     const second = ready(saved);
     const { get, subscribe } = second.computer.plan(plan);
@@ -230,12 +236,7 @@ describe("Computer.plan()", () => {
   });
 
   test("Computer.plan() keeps odds that came before the answer of an earlier visit was found", async () => {
-    const saved = new Map<string, SavedBrief>();
-    const first = ready(saved);
-    first.computer.plan(plan).subscribe(() => undefined);
-    first.read(1);
-    first.say({ kind: "told", job: 1, told: tell(5) });
-    first.computer.close();
+    const saved = afterVisit(tell(5));
 
     const { computer, read, say } = ready(saved);
     const { get, subscribe } = computer.plan(plan);
@@ -321,12 +322,7 @@ describe("Computer and its crews", () => {
 
 describe("Computer.brief()", () => {
   test("Computer.brief() finds a settled answer again while its documents are the same", async () => {
-    const saved = new Map<string, SavedBrief>();
-    const first = ready(saved);
-    first.computer.plan(plan).subscribe(() => undefined);
-    first.read(1);
-    first.say({ kind: "told", job: 1, told: tell(5) });
-    first.computer.close();
+    const saved = afterVisit(tell(5));
     expect(saved.get(plan)?.files.map(({ path }) => path)).toEqual([plan, "demo.rocket.json"]);
 
     const second = ready(saved);

@@ -1,4 +1,4 @@
-import { startTransition, useEffect, useState } from "react";
+import { startTransition, useEffect, useLayoutEffect, useState } from "react";
 import { flushSync } from "react-dom";
 
 /** How much of a part of the sheet is drawn: none, what is not folded away, or all of it. */
@@ -37,9 +37,11 @@ export function useFilling(steps: number, begun: boolean): number {
     if (!begun || step >= steps) return;
     const next = step + 1 < steps ? step + 1 : Number.POSITIVE_INFINITY;
     startTransition(() => take((last) => Math.max(last, next)));
+  }, [begun, step, steps]);
+  useLayoutEffect(() => {
     const forPaper = (): void => flushSync(() => take(Number.POSITIVE_INFINITY));
     addEventListener("beforeprint", forPaper);
     return () => removeEventListener("beforeprint", forPaper);
-  }, [begun, step, steps]);
+  }, []);
   return step;
 }

@@ -7,7 +7,7 @@ import { CardSection } from "../../card/card-section.js";
 import { DebriefSection } from "../../debrief/debrief-section.js";
 import { FoldedLater, useNarrow, useSame } from "../../parts/index.js";
 import { PrepSection } from "../../prep/prep-section.js";
-import type { SectionId } from "../../standing/next-act.js";
+import { type SectionId, sectionIds } from "../../standing/next-act.js";
 import { ChecksSection } from "./checks-section.js";
 import { CutSection } from "./cut-section.js";
 import { HeightPart, heightPlace, WeatherAndDrivers, weatherPlace } from "./delay-pictures.js";
@@ -84,18 +84,7 @@ const wideOrder: readonly Place[] = [
   "card",
   "debrief",
 ];
-const narrowOrder: readonly Place[] = [
-  "delay",
-  "rocket",
-  "motor",
-  "field",
-  "cut",
-  "packing",
-  "checks",
-  "prep",
-  "card",
-  "debrief",
-];
+const narrowOrder: readonly Place[] = ["delay", ...sectionIds.filter((id) => id !== "delay")];
 
 const orderOf = (narrow: boolean): readonly Place[] => (narrow ? narrowOrder : wideOrder);
 
