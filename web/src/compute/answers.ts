@@ -1,19 +1,16 @@
 import { defectWords } from "./failure-words.js";
+import { heldOver } from "./held-over.js";
 import type { FromDesk } from "./protocol.js";
-import type { Brief, PlanAnswer, SteadinessAnswer, Told, WindowAnswer } from "./told.js";
-
-/** All draws are in it. */
-export function isSettled(told: Told): boolean {
-  return told.draws >= told.of;
-}
+import { type Brief, isSettled, type PlanAnswer, type SteadinessAnswer, type Told, type WindowAnswer } from "./told.js";
 
 /** What was there before where it says the same: nothing that rests on it need be drawn again. */
 function kept<Value>(before: Value, now: Value): Value {
   return JSON.stringify(before) === JSON.stringify(now) ? before : now;
 }
 
-function withKeptDoubts(before: Told | null, { data }: Told): Told["data"] {
-  return before === null ? data : { ...data, doubts: kept(before.data.doubts, data.doubts) };
+function withKeptDoubts(before: Told | null, told: Told): Told {
+  if (before === null) return told;
+  return { ...told, data: { ...told.data, doubts: kept(before.data.doubts, told.data.doubts) } };
 }
 
 /** How an answer goes on: when it is asked anew, with each message, and when the computing stopped. */
@@ -39,7 +36,7 @@ export const planRules: Rules<PlanAnswer> = {
       case "told": {
         // of the same documents, after all draws: rough odds would take it back
         if (answer.fresh && answer.told !== null && isSettled(answer.told)) return answer;
-        const told = { ...message.told, data: withKeptDoubts(answer.told, message.told) };
+        const told = heldOver(withKeptDoubts(answer.told, message.told), answer.told);
         return { ...answer, told, fresh: answer.issues.length === 0, settling: !isSettled(told) };
       }
       case "pictures":

@@ -10,7 +10,9 @@ const plan = "one.plan.json";
 
 /** An answer that is told by its number alone. */
 function tell(number: number, draws = 10_000): Told {
-  return { data: { seed: number, overCut: null }, draws, of: 10_000 } as unknown as Told;
+  const drivers = draws < 10_000 ? [] : [{ input: "delay" }];
+  const nothing = { overCut: null, toCut: null, settings: [], checks: [], packing: { landings: { opened: null } } };
+  return { data: { seed: number, drivers, ...nothing }, draws, of: 10_000 } as unknown as Told;
 }
 
 /** Crews that say only what a test lets them say. */
@@ -215,6 +217,8 @@ describe("Computer.plan()", () => {
     read(3);
     say({ kind: "told", job: 3, told: tell(8, 256) });
     expect(get()).toMatchObject({ told: { data: { seed: 8 }, draws: 256 }, fresh: true, settling: true });
+    // what first draws cannot say stands as it was said last
+    expect(get()).toMatchObject({ told: { data: { drivers: [{ input: "delay" }] } } });
   });
 
   test("Computer.plan() begins with the answer of an earlier visit where its documents are the same", async () => {

@@ -1,5 +1,5 @@
 import type { Watch } from "../store/watched.js";
-import { briefRules, isSettled, planRules, type Rules, steadinessRules, windowRules } from "./answers.js";
+import { briefRules, planRules, type Rules, steadinessRules, windowRules } from "./answers.js";
 import { BriefBox, type BriefMemory } from "./brief-box.js";
 import type { StartCrew } from "./crew.js";
 import { type Changes, DeskCopy, type DocumentSource } from "./desk-copy.js";
@@ -9,7 +9,15 @@ import { markChange, markFirstOdds, markSettled } from "./marks.js";
 import type { Ask, FromDesk } from "./protocol.js";
 import { Question } from "./question.js";
 import { shortlistRules } from "./shortlist-rules.js";
-import type { Brief, PlanAnswer, ShortlistAnswer, SteadinessAnswer, Told, WindowAnswer } from "./told.js";
+import {
+  type Brief,
+  isSettled,
+  type PlanAnswer,
+  type ShortlistAnswer,
+  type SteadinessAnswer,
+  type Told,
+  type WindowAnswer,
+} from "./told.js";
 
 /** What the computer stands on. */
 export interface ComputerOptions {

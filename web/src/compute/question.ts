@@ -1,8 +1,8 @@
 import { type Watch, Watched } from "../store/watched.js";
-import { isSettled, type Rules } from "./answers.js";
+import type { Rules } from "./answers.js";
 import type { Changes } from "./desk-copy.js";
 import type { Ask, FromDesk } from "./protocol.js";
-import type { Told } from "./told.js";
+import { isSettled, type Told } from "./told.js";
 
 /** One question about one plan, with its newest answer. */
 export class Question<Value> {

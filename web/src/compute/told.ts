@@ -42,6 +42,11 @@ export interface Told {
   readonly of: number;
 }
 
+/** All draws are in it. */
+export function isSettled({ draws, of }: Told): boolean {
+  return draws >= of;
+}
+
 /** What screens need of the inputs: SI units, plain data. */
 export interface PlanFacts {
   readonly element: ElementFacts;

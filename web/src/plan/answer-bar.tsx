@@ -30,7 +30,11 @@ export function AnswerBar(props: AnswerBarProps) {
   const { answer, documents, next } = props;
   const { told } = answer;
   return (
-    <section className={`plan-answer ${props.age?.stale === true ? "stale" : ""}`} aria-label="The answer">
+    <section
+      className={`plan-answer ${props.age?.stale === true ? "stale" : ""}`}
+      aria-label="The answer"
+      data-state={answer.settling ? "settling" : "settled"}
+    >
       {told === null ? <NotYet {...props} /> : <Answered {...props} told={told} />}
       <NextButton next={next} path={documents.plan.path} />
       <ProgressLine path={documents.plan.path} />
@@ -174,7 +178,7 @@ const Figures = memo(function Figures({ told, age, units }: FiguresProps) {
 
 /** What the checks say. */
 const Says = memo(function Says({ told }: { readonly told: Told }) {
-  const { head, first, rest, stops } = checksWords(told.data);
+  const { head, first, rest, stops } = checksWords(told.data, told.draws < told.of);
   return (
     <>
       <Button className="plan-link" onPress={() => goToSection("checks")}>

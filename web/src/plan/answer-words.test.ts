@@ -92,6 +92,8 @@ describe("checksWords()", () => {
       stops: true,
     });
     expect(of("look").first).toBe("Guide-exit speed");
+    const rough = inventedTold({ data: { checks: [check("pass"), check("not-checked")] } }).data;
+    expect(checksWords(rough, true).head).toBe("No check says stop or look so far");
     expect(of("pass", "not-checked")).toEqual({
       head: "No check says stop or look",
       first: "",

@@ -59,7 +59,8 @@ const say = (count: number, word: string): string =>
 
 const saysLook = (count: number): string => (count === 1 ? "1 says look" : `${count} say look`);
 
-export function checksWords({ checks }: DecisionData): ChecksWords {
+/** @param rough some of it may change its mind yet */
+export function checksWords({ checks }: DecisionData, rough = false): ChecksWords {
   const [stops, looks] = (["stop", "look"] as const).map((verdict) =>
     checks.filter((check) => check.verdict === verdict),
   );
@@ -69,7 +70,7 @@ export function checksWords({ checks }: DecisionData): ChecksWords {
   const [first] = weighty;
   if (first === undefined)
     return {
-      head: notChecked === 0 ? "All checks within" : "No check says stop or look",
+      head: `${notChecked === 0 ? "All checks within" : "No check says stop or look"}${rough ? " so far" : ""}`,
       first: "",
       rest: `${within} ${notChecked === 0 ? "looked at" : "within"}${without}`,
       stops: false,

@@ -54,7 +54,7 @@ function PlanOf({ path, documents }: { readonly path: string; readonly documents
   const calm = useCalm(all, CALM, { moves: settling, isFirst: withoutPictures });
   const resting = useDeferredValue(calm);
   return (
-    <div className="plan" data-state={settling ? "settling" : "settled"}>
+    <div className="plan">
       <PlanHeader path={path} name={documents.plan.name} />
       <AnswerBar answer={answer} documents={documents} age={age} next={next} units={units} />
       <div className="plan-frame">

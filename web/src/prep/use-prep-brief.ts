@@ -10,15 +10,20 @@ export interface KnownBrief {
   readonly current: boolean;
 }
 
-const known = new WeakMap<Told, Promise<PrepBrief | null>>();
+const asked = new WeakMap<Told, Promise<PrepBrief | null>>();
+/** Those that are there, so that another part of the page has them at once. */
+const known = new WeakMap<Told, PrepBrief>();
 
 function briefOf(path: string, settled: Told): Promise<PrepBrief | null> {
   const found =
-    known.get(settled) ??
-    partsOfAnswer(path, settled).then((parts) =>
-      parts === undefined ? null : prepBrief({ parts, data: settled.data }),
-    );
-  known.set(settled, found);
+    asked.get(settled) ??
+    partsOfAnswer(path, settled).then((parts) => {
+      if (parts === undefined) return null;
+      const brief = prepBrief({ parts, data: settled.data });
+      known.set(settled, brief);
+      return brief;
+    });
+  asked.set(settled, found);
   return found;
 }
 
@@ -46,6 +51,8 @@ export function usePrepBrief(path: string, answer: Pick<PlanAnswer, "told" | "fr
       left = true;
     };
   }, [path, settled]);
+  const brief = settled === null ? undefined : known.get(settled);
+  if (brief !== undefined) return { brief, current: true };
   if (last === null || last.path !== path) return null;
   return { brief: last.brief, current: last.of === settled };
 }
