@@ -1,3 +1,4 @@
+import type { Locator } from "@playwright/test";
 import { WORKED_EXAMPLE } from "./pages/bench.js";
 import { field, words } from "./pages/sheet.js";
 import { expect, story } from "./story.js";
@@ -31,4 +32,31 @@ story("More wind costs odds, undo brings the old figures back and redo the new",
     await expect(wind).toHaveValue("8 m/s");
     expect(await plan.settingRows()).toEqual(windyRows);
   });
+});
+
+/** Gathers each wording that some part of the page has from now on, first the one that it has now. */
+async function wordings(part: Locator, matching: RegExp) {
+  return part.evaluateHandle(
+    (element, { source }) => {
+      const found = new Set<string>();
+      const look = (): void => {
+        found.add(new RegExp(source).exec(element.textContent ?? "")?.[0] ?? "nothing of it");
+      };
+      look();
+      new MutationObserver(look).observe(element, { subtree: true, childList: true, characterData: true });
+      return found;
+    },
+    { source: matching.source },
+  );
+}
+
+story("What a check says goes on being said while new odds settle", async ({ bench }) => {
+  const plan = await bench.openPlan(WORKED_EXAMPLE);
+  await plan.settled();
+  const packing = await plan.section("Packing");
+  const checks = await wordings(plan.answer, /One check says look|No check says/);
+  const landings = await wordings(packing, /Opened, of 128 flights/);
+  await plan.answerAfter(async () => field(await plan.section("Field & weather"), "Wind").fill("2.6 m/s"));
+  expect(await checks.evaluate((found) => [...found])).toEqual(["One check says look"]);
+  expect(await landings.evaluate((found) => [...found])).toEqual(["Opened, of 128 flights"]);
 });

@@ -44,7 +44,7 @@ export interface FlyOptions {
 const RUN_TIME = 5;
 /** The same of what nobody waits for. */
 const ASIDE_TIME = 2;
-const SHORTEST_RUN = 16;
+const SHORTEST_RUN = 8;
 const LONGEST_RUN = 192;
 /** Fewer draws are not worth the tables of more than one. */
 const WORTH_SHARING = 128;
