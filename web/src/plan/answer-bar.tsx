@@ -107,6 +107,7 @@ function Answered({ answer, told, age, units }: AnswerBarProps & { readonly told
         <Says told={told} />
         <Standing answer={answer} age={age} />
       </div>
+      {checksWords(told.data).stops && <p className="plan-authority quiet">{cautions.authority.join(" ")}</p>}
       <p className="hidden" role="status">
         {settling ? "" : spokenWords(told.data, units)}
       </p>
@@ -178,7 +179,7 @@ const Figures = memo(function Figures({ told, age, units }: FiguresProps) {
 
 /** What the checks say. */
 const Says = memo(function Says({ told }: { readonly told: Told }) {
-  const { head, first, rest, stops } = checksWords(told.data, told.draws < told.of);
+  const { head, first, rest } = checksWords(told.data, told.draws < told.of);
   return (
     <>
       <Button className="plan-link" onPress={() => goToSection("checks")}>
@@ -186,7 +187,6 @@ const Says = memo(function Says({ told }: { readonly told: Told }) {
       </Button>
       {first !== "" && <p className="quiet">{first}</p>}
       <p className="quiet">{rest}</p>
-      {stops && <p className="quiet">{cautions.authority.join(" ")}</p>}
     </>
   );
 });
