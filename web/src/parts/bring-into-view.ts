@@ -20,15 +20,18 @@ export function bringIntoView(element: Element, block: "start" | "center", calm:
 }
 
 function stayAt(element: Element, block: "start" | "center"): () => void {
-  const where = () => ({ scrolled: scrollY, top: element.getBoundingClientRect().top });
+  const where = () => ({ scrolled: scrollY, height: document.body.getBoundingClientRect().height });
   let last = where();
   const grown = new ResizeObserver(() => {
-    const now = where();
-    // what a page does by itself changes one of them; a reader at the scroll bar both
-    if (!element.isConnected || (now.scrolled !== last.scrolled && now.top !== last.top)) return end();
+    if (!element.isConnected) return end();
     element.scrollIntoView({ block });
     last = where();
   });
+  // what the page does by itself goes with its height; a reader at the scroll bar moves one that stays as high
+  const scrolled = (): void => {
+    const now = where();
+    if (now.scrolled !== last.scrolled && now.height === last.height) end();
+  };
   const ended = new AbortController();
   const timer = setTimeout(end, GROWS);
   function end(): void {
@@ -37,6 +40,7 @@ function stayAt(element: Element, block: "start" | "center"): () => void {
     grown.disconnect();
   }
   grown.observe(document.body);
+  addEventListener("scroll", scrolled, { passive: true, signal: ended.signal });
   for (const move of moves) addEventListener(move, end, { capture: true, passive: true, signal: ended.signal });
   return end;
 }
