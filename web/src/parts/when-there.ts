@@ -1,5 +1,5 @@
 /** Longest that a page may take to draw something after one has gone there [ms]. */
-const PATIENCE = 2000;
+const PATIENCE = 5000;
 
 /**
  * Calls back with what is looked for once the page has drawn it: at once where it is there, else after the frame that brings it.
