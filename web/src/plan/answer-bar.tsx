@@ -107,7 +107,7 @@ function Answered({ answer, told, age, units }: AnswerBarProps & { readonly told
         <Says told={told} />
         <Standing answer={answer} age={age} />
       </div>
-      {checksWords(told.data).stops && <p className="plan-authority quiet">{cautions.authority.join(" ")}</p>}
+      <Authority told={told} />
       <p className="hidden" role="status">
         {settling ? "" : spokenWords(told.data, units)}
       </p>
@@ -189,6 +189,12 @@ const Says = memo(function Says({ told }: { readonly told: Told }) {
       <p className="quiet">{rest}</p>
     </>
   );
+});
+
+/** Whose word comes first, where a check says stop. */
+const Authority = memo(function Authority({ told }: { readonly told: Told }) {
+  const { stops } = checksWords(told.data);
+  return stops ? <p className="plan-authority quiet">{cautions.authority.join(" ")}</p> : null;
 });
 
 /** Why the answer is not quite that of now: an error in a field, an old reading, computing that failed. */
