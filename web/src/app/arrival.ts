@@ -2,13 +2,10 @@ import { useEffect, useRef } from "react";
 import { focusHead, pageHead } from "../chrome/focus-head.js";
 import { whenThere } from "../parts/index.js";
 
-/** Longest that a page may take to show its heading [ms]. */
-const PATIENCE = 10_000;
-
 /** Puts the reader at the head of a page that was gone to, unless something on it has been gone to already. */
 function arrive(): () => void {
   scrollTo(0, 0);
-  return whenThere(pageHead, focusHead, PATIENCE);
+  return whenThere(pageHead, focusHead);
 }
 
 /**

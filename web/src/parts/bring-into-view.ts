@@ -1,8 +1,7 @@
-/** Longest that a page is kept at a place while it grows [ms]. */
-const GROWS = 10_000;
+import { onReaderMoves } from "./reader-moves.js";
 
-/** What a reader does to go on from there. */
-const moves = ["wheel", "touchmove", "pointerdown", "keydown"] as const;
+/** So long a page is kept at a place, and longer where it is still being filled [ms]. */
+const GROWS = 10_000;
 
 let leave: () => void = () => undefined;
 
@@ -14,9 +13,13 @@ let leave: () => void = () => undefined;
  */
 export function bringIntoView(element: Element, block: "start" | "center", calm: boolean): void {
   leave();
-  const grows = element.closest("[aria-busy=true]") !== null;
+  const grows = isBeingFilled(element);
   element.scrollIntoView({ block, behavior: grows || calm ? "auto" : "smooth" });
   if (grows) leave = stayAt(element, block);
+}
+
+function isBeingFilled(element: Element): boolean {
+  return element.closest("[aria-busy=true]") !== null;
 }
 
 function stayAt(element: Element, block: "start" | "center"): () => void {
@@ -33,7 +36,11 @@ function stayAt(element: Element, block: "start" | "center"): () => void {
     if (now.scrolled !== last.scrolled && now.height === last.height) end();
   };
   const ended = new AbortController();
-  const timer = setTimeout(end, GROWS);
+  const look = (): void => {
+    if (isBeingFilled(element)) timer = setTimeout(look, GROWS);
+    else end();
+  };
+  let timer = setTimeout(look, GROWS);
   function end(): void {
     clearTimeout(timer);
     ended.abort();
@@ -41,6 +48,6 @@ function stayAt(element: Element, block: "start" | "center"): () => void {
   }
   grown.observe(document.body);
   addEventListener("scroll", scrolled, { passive: true, signal: ended.signal });
-  for (const move of moves) addEventListener(move, end, { capture: true, passive: true, signal: ended.signal });
+  onReaderMoves(end, ended.signal);
   return end;
 }

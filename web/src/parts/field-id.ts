@@ -1,7 +1,7 @@
 import { bringIntoView } from "./bring-into-view.js";
 import { addressOfDocument } from "./document-address.js";
 import { parentOf } from "./field-path.js";
-import { whenThere } from "./when-there.js";
+import { goWhenThere } from "./when-there.js";
 
 /** The id of the control of a field, so that whatever names the field can lead to it. */
 export function fieldId(path: string, field: string): string {
@@ -43,5 +43,5 @@ export function revealField(path: string, field: string, kind: string | null = n
   const find = () => elementOf(path, field);
   const address = kind === null ? undefined : addressOfDocument(kind, path);
   if (address !== undefined && find() === null) location.hash = address;
-  whenThere(find, reveal);
+  goWhenThere(find, reveal);
 }

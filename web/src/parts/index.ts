@@ -27,7 +27,7 @@ export { TextField } from "./text-field.js";
 export { useNarrow } from "./use-narrow.js";
 export { useSame } from "./use-same.js";
 export { Verdict, type VerdictWord } from "./verdict.js";
-export { whenThere } from "./when-there.js";
+export { goWhenThere, whenThere } from "./when-there.js";
 export { WithSource } from "./with-source.js";
 export { SwitchRow, YesNo } from "./yes-no.js";
 export { YesOrNo } from "./yes-or-no.js";

@@ -1,10 +1,10 @@
 import { go } from "../app/router.js";
-import { bringIntoView, REVEAL, revealField, whenThere } from "../parts/index.js";
+import { bringIntoView, goWhenThere, REVEAL, revealField } from "../parts/index.js";
 import type { NextAct, SectionId } from "../standing/next-act.js";
 
 /** Goes to a section of the sheet: unfolds it on a phone and puts the reader there. */
 export function goToSection(id: SectionId): void {
-  whenThere(() => document.getElementById(id), goTo);
+  goWhenThere(() => document.getElementById(id), goTo);
 }
 
 function goTo(place: HTMLElement): void {
