@@ -154,6 +154,45 @@ test("decide() rejects with what the runner rejects with, at any stage", async (
   }
 });
 
+test("decide() waits for what each stage's onPart promises before the next is told", async () => {
+  const events: string[] = [];
+  const onPart = async ({ draws: n }: Decision): Promise<void> => {
+    events.push(`told of ${n}`);
+    await new Promise((resolve) => setTimeout(resolve, 5));
+    events.push(`went on from ${n}`);
+  };
+  await decide(plan, { draws: 64, stages: [16, 32], onPart });
+  expect(events).toEqual(["told of 16", "went on from 16", "told of 32", "went on from 32"]);
+});
+
+test("decide() that is called off hears of it once: nothing that was under way rejects with nobody to hear it", async () => {
+  const unheard: unknown[] = [];
+  const hear = (reason: unknown): void => {
+    unheard.push(reason);
+  };
+  process.on("unhandledRejection", hear);
+  const off = new Error("called off");
+  let calledOff: () => void = () => undefined;
+  const wait = new Promise<never>((_, reject) => {
+    calledOff = () => reject(off);
+  });
+  // the weather at home is under way while landings are followed, with stages and without
+  const run: EnsembleRunner = (spec, from, to) => (spec.opening.samples > 0 ? runHere(spec, from, to) : wait);
+  const pause = async (): Promise<void> => {
+    calledOff();
+    throw off;
+  };
+  await expect(decide(plan, { draws: 64, run, pause })).rejects.toBe(off);
+  await expect(decide(plan, { draws: 64, stages: [16], run, pause })).rejects.toBe(off);
+  // an early stage's promise and the draws after it
+  const onPart = () => Promise.reject(off);
+  const second: EnsembleRunner = (spec, from, to) => (from === 16 ? Promise.reject(off) : runHere(spec, from, to));
+  await expect(decide(plan, { draws: 64, stages: [16, 32], run: second, onPart })).rejects.toBe(off);
+  await new Promise((resolve) => setTimeout(resolve, 10));
+  process.off("unhandledRejection", hear);
+  expect(unheard).toEqual([]);
+});
+
 test("decide() gives the coast's density with its quantiles, and none without spread", async () => {
   const { coast } = await decide(plan, { draws });
   const { from, step, values } = coast.density!;

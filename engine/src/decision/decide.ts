@@ -46,6 +46,12 @@ export async function decide(inputs: DecisionInputs, options: DecideOptions = {}
   const plans = settingsOf(inputs);
   const placesAt = openedPlacesOnce(inputs, { ...told, pause: options.pause });
   let otherWeather: Promise<number> | undefined;
+  const lookAtOtherWeather = (soFar: Picked): void => {
+    if (otherWeather !== undefined || !cutsAtHome(inputs, soFar)) return;
+    otherWeather = longestOfWeather(inputs, plans, soFar.judged.rough, run);
+    // whoever calls it off hears of it below, once the draws have ended too
+    otherWeather.catch(() => undefined);
+  };
   const judged = await judgeSettings(inputs, plans.length > 0 ? plans : [pluggedPlan], {
     ...run,
     ...(options.memory === undefined ? {} : { memory: options.memory }),
@@ -53,17 +59,13 @@ export async function decide(inputs: DecisionInputs, options: DecideOptions = {}
     onStage: (part) => {
       const soFar = pickFrom(inputs, plans, part);
       const heard = onPart?.(decisionOf(inputs, soFar, nothingFurther, told));
-      if (otherWeather === undefined && cutsAtHome(inputs, soFar)) {
-        otherWeather = longestOfWeather(inputs, plans, part.rough, run);
-        // whoever calls it off hears of it below, once the draws have ended too
-        otherWeather.catch(() => undefined);
-      }
+      lookAtOtherWeather(soFar);
       // while the other draws are flown on workers
       return Promise.resolve(heard).then(() => soFar.setting && placesAt(soFar.setting, part));
     },
   });
   const picked = pickFrom(inputs, plans, judged);
-  if (cutsAtHome(inputs, picked)) otherWeather ??= longestOfWeather(inputs, plans, judged.rough, run);
+  lookAtOtherWeather(picked);
   // while other weather is flown on workers
   const explained = explainedBy(inputs, picked, seed);
   const landed = await openedLandings(inputs, picked, placesAt);

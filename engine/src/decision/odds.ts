@@ -205,20 +205,23 @@ export async function judgeSettings(
   const { opening } = spec;
   const flown = chunkIn(opening, 0, draws, options.memory?.(chunkBytes(opening, draws)));
   let from = 0;
-  let told: unknown;
+  let told: Promise<unknown> = Promise.resolve();
   const giveOut = (first: number, end: number): Promise<void> => {
     const room = partOf(flown, first, end);
     const flying = options.run(spec, first, end, undefined, room).then((chunk) => {
       if (chunk !== room) putChunk(room, chunk);
     });
-    // whoever calls it off while something else is waited for is heard once it is this run's turn
+    // whoever calls it off while something else is waited for is heard once it is this one's turn
     flying.catch(() => undefined);
     return flying;
   };
   for (const to of options.stages ?? []) {
     if (to <= from || to >= draws) continue;
-    await giveOut(from, to);
-    told = options.onStage?.(judgedBy(prepared, partOf(flown, 0, to), rough));
+    const flying = giveOut(from, to);
+    await told;
+    await flying;
+    told = Promise.resolve(options.onStage?.(judgedBy(prepared, partOf(flown, 0, to), rough)));
+    told.catch(() => undefined);
     from = to;
   }
   const flying = giveOut(from, draws);
