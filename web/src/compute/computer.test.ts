@@ -100,6 +100,49 @@ function afterVisit(told: Told): Map<string, SavedBrief> {
 const soon = (): Promise<void> => new Promise((resolve) => setTimeout(resolve, 0));
 
 describe("Computer.plan()", () => {
+  test("Computer.plan() is asked anew where any document changes before the desk has said which ones it read", () => {
+    const { computer, asked, say, read, change, saved } = ready();
+    change("other.rocket.json", { kind: "rocket", mass: 1 });
+    const { get, subscribe } = computer.plan(plan);
+    subscribe(() => undefined);
+    read(1);
+    say({ kind: "told", job: 1, told: tell(1) });
+    say({ kind: "done", job: 1 });
+    // the plan names the other rocket now, and that one changes while the desk still reads
+    change(plan, { kind: "plan", rocket: "other.rocket.json" });
+    expect(asked()).toHaveLength(2);
+    change("other.rocket.json", { kind: "rocket", mass: 2 });
+    expect(asked()).toHaveLength(3);
+    read(2, [plan, "other.rocket.json"]);
+    say({ kind: "told", job: 2, told: tell(2) });
+    expect(get().told?.data.seed).toBe(1);
+    expect(saved.get(plan)?.told.data.seed).toBe(1);
+    read(3, [plan, "other.rocket.json"]);
+    say({ kind: "told", job: 3, told: tell(3) });
+    expect(get()).toMatchObject({ told: { data: { seed: 3 } }, fresh: true });
+  });
+
+  test("Computer.plan() forgets the answer to a plan that is gone once nobody watches it", () => {
+    const { computer, asked, say, read, change } = ready();
+    const told = (): unknown => computer.plan(plan).get().told;
+    const document = { kind: "plan", wind: 1 };
+    const leave = computer.plan(plan).subscribe(() => undefined);
+    read(1);
+    say({ kind: "told", job: 1, told: tell(1) });
+    change(plan, null);
+    expect(told()).not.toBeNull();
+    leave();
+    expect(told()).toBeNull();
+    change(plan, document);
+    computer.plan(plan).subscribe(() => undefined)();
+    const { job } = asked().at(-1)!;
+    read(job);
+    say({ kind: "told", job, told: tell(job) });
+    expect(told()).not.toBeNull();
+    change(plan, null);
+    expect(told()).toBeNull();
+  });
+
   test("Computer.plan() asks once it is watched, and tells each finer answer", () => {
     const { computer, asked, say, read } = ready();
     const { get, subscribe } = computer.plan(plan);

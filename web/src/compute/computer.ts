@@ -113,7 +113,7 @@ export class Computer {
   }
 
   private question<Value>(ask: Ask, plan: string, rules: Rules<Value>): Question<Value> {
-    const key = `${ask} ${plan}`;
+    const key = keyOf(ask, plan);
     const begin = (question: Question<unknown>) => this.begin(question);
     const left = (question: Question<unknown>) => this.leave(question);
     const made = this.questions.get(key) ?? new Question(ask, plan, rules, begin, left);
@@ -165,6 +165,8 @@ export class Computer {
   private ask(question: Question<unknown>): void {
     const job = ++this.lastJob;
     question.job = job;
+    // until the desk has read the documents, any of them may be one that the answer rests on
+    question.files = null;
     this.open.set(job, question);
     question.asked();
     this.foreman.post({ kind: "ask", job, ask: question.ask, plan: question.plan });
@@ -180,9 +182,15 @@ export class Computer {
 
   /** A shortlist is long work for one page alone: it is dropped with the page, and goes on where it was when one comes back. */
   private leave(question: Question<unknown>): void {
+    if (!this.copy.has(question.plan)) return this.forget(question);
     if (question.ask !== "shortlist" || question.job === null) return;
     this.drop(question);
     question.stale = true;
+  }
+
+  private forget(question: Question<unknown>): void {
+    this.drop(question);
+    this.questions.delete(keyOf(question.ask, question.plan));
   }
 
   private hear(message: FromDesk): void {
@@ -224,7 +232,11 @@ export class Computer {
     if (this.foreman.start()) this.copy.forget();
     const changes = this.send();
     if (changes === null) return;
-    for (const question of this.questions.values()) {
+    for (const question of [...this.questions.values()]) {
+      if (!question.watched && changes.message.remove.includes(question.plan)) {
+        this.forget(question);
+        continue;
+      }
       if (!question.rests(changes)) continue;
       question.stale = true;
       this.drop(question);
@@ -251,4 +263,8 @@ export class Computer {
     }
     this.open.clear();
   }
+}
+
+function keyOf(ask: Ask, plan: string): string {
+  return `${ask} ${plan}`;
 }

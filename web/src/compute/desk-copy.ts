@@ -32,6 +32,10 @@ export class DeskCopy {
     this.known = new Map();
   }
 
+  has(path: string): boolean {
+    return this.known.has(path);
+  }
+
   /** What changed since it was last asked; null: nothing. */
   changes(entries: readonly SourceDocument[]): Changes | null {
     const now = new Map(entries.map((entry) => [entry.path, entry]));

@@ -14,6 +14,8 @@ export function useAsideAnswer(plan: Raw | null): { readonly path: string; reado
   useEffect(() => {
     if (plan !== null) aside.lay(path, plan);
   }, [path, plan]);
+  const answer = usePlanAnswer(path);
+  // after the answer is no longer watched: nothing is asked of a plan that is gone
   useEffect(() => () => aside.lay(path, null), [path]);
-  return { path, answer: usePlanAnswer(path) };
+  return { path, answer };
 }
