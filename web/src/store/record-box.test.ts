@@ -71,6 +71,35 @@ test("a record stays as long as one log, or a flight with its log inside, names 
   expect(await kept(store)).toEqual([path]);
 });
 
+test("a record stays with a log that can no longer be read, until that is taken away", async () => {
+  const { store, path, document, name } = await withLog();
+  const text = store.rawFile(document) ?? "";
+  store.change("mistyped", [{ path: document, text: text.slice(0, -3) }]);
+  expect(store.memory.get(document)?.unreadable).toBe("not-a-document");
+  expect(await kept(store)).toEqual([path]);
+  store.close();
+  const again = await freshStore({ name, now: () => Date.now() + 2 * 86_400_000 });
+  expect(await kept(again)).toEqual([path]);
+  again.change("mended", [{ path: document, text }]);
+  expect(await readText(again, path)).toBe(csv);
+  again.change("mistyped", [{ path: document, text: text.slice(0, -3) }]);
+  again.change("delete", [{ path: document, remove: true }]);
+  expect(await kept(again)).toEqual([]);
+});
+
+test("a record whose log a newer app kept stays, also when it has lain for days", async () => {
+  const { store, path, document, name } = await withLog();
+  await store.keeper.idle();
+  await store.keeper.with(async ({ documents }) => {
+    const row = (await documents.get(document)) as object;
+    await documents.put({ ...row, record: 99 });
+  });
+  store.close();
+  const again = await freshStore({ name, now: () => Date.now() + 2 * 86_400_000 });
+  expect(again.memory.get(document)?.unreadable).toBe("newer-record");
+  expect(await kept(again)).toEqual([path]);
+});
+
 test("wipe takes the records from the device, undo brings them back", async () => {
   const { store, path } = await withLog();
   await store.wipe();

@@ -3,6 +3,7 @@ import type { Database } from "./database.js";
 import { isKeyed } from "./field.js";
 import type { Keeper } from "./keeper.js";
 import type { Memory } from "./memory.js";
+import { entryOf } from "./record.js";
 
 /** A file that a log was read from. */
 export interface KeptRecord {
@@ -31,6 +32,8 @@ export class RecordBox {
   private readonly options: RecordBoxOptions;
   /** What the database does not hold: it has no room, or its log was taken away. */
   private readonly held = new Map<string, KeptRecord>();
+  /** By log or flight: the files that it names. One that can no longer be read goes on naming those that it named. */
+  private naming: ReadonlyMap<string, ReadonlySet<string>> = new Map();
   private named: ReadonlySet<string> = new Set();
   private seen: readonly unknown[] = [];
 
@@ -39,9 +42,13 @@ export class RecordBox {
     options.memory.subscribe(() => this.follow());
   }
 
-  /** Takes away what no log names any more, and what another tab cannot be about to name. */
+  /**
+   * Takes away what no log names any more, and what another tab cannot be about to name. Nothing as long as there is an entry that
+   * cannot be read: it may name any of them.
+   */
   async start(): Promise<void> {
     this.follow();
+    if (this.options.memory.list().some(({ kind }) => kind === null)) return;
     const latest = this.options.now() - ORPHAN_AFTER;
     await this.quietly(async ({ records }) => {
       const paths = await records.toCollection().primaryKeys();
@@ -101,11 +108,14 @@ export class RecordBox {
   /** Keeps step with the logs: what the last of them let go leaves the database, what one names again comes back. */
   private follow(): void {
     const { memory } = this.options;
-    const seen = [memory.list("log"), memory.list("flight")];
-    if (seen.every((list, i) => list === this.seen[i])) return;
+    const readable = [memory.list("log"), memory.list("flight")];
+    const unreadable = [...this.naming].filter(([path]) => memory.get(path)?.kind === null);
+    const seen = [...readable, unreadable.length];
+    if (seen.every((each, i) => each === this.seen[i])) return;
     this.seen = seen;
     const before = this.named;
-    this.named = recordsOf(seen.flat());
+    this.naming = new Map([...unreadable, ...readable.flat().map((entry) => [entry.path, recordsOf([entry])] as const)]);
+    this.named = new Set([...this.naming.values()].flatMap((names) => [...names]));
     for (const path of before) if (!this.named.has(path)) void this.lay(path);
     for (const path of this.named) {
       const held = this.held.get(path);
@@ -120,9 +130,10 @@ export class RecordBox {
       const record = recordIn(await records.get(path));
       if (this.named.has(path) || record === null) return;
       this.held.set(path, record);
-      const rows = await documents.toArray();
-      // another tab may have made a log of the same file
-      if (!recordsOf(rows.filter(isKeyed)).has(path)) await records.delete(path);
+      const entries = (await documents.toArray()).map(entryOf);
+      // another tab may have made a log of the same file, and what cannot be read may be one
+      const mayBeNamed = entries.some(({ kind }) => kind === null) || recordsOf(entries).has(path);
+      if (!mayBeNamed) await records.delete(path);
     });
   }
 
