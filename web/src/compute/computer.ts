@@ -182,7 +182,10 @@ export class Computer {
 
   /** A shortlist is long work for one page alone: it is dropped with the page, and goes on where it was when one comes back. */
   private leave(question: Question<unknown>): void {
-    if (!this.copy.has(question.plan)) return this.forget(question);
+    if (!this.copy.has(question.plan)) {
+      this.forget(question);
+      return;
+    }
     if (question.ask !== "shortlist" || question.job === null) return;
     this.drop(question);
     question.stale = true;

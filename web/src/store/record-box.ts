@@ -114,7 +114,10 @@ export class RecordBox {
     if (seen.every((each, i) => each === this.seen[i])) return;
     this.seen = seen;
     const before = this.named;
-    this.naming = new Map([...unreadable, ...readable.flat().map((entry) => [entry.path, recordsOf([entry])] as const)]);
+    this.naming = new Map([
+      ...unreadable,
+      ...readable.flat().map((entry) => [entry.path, recordsOf([entry])] as const),
+    ]);
     this.named = new Set([...this.naming.values()].flatMap((names) => [...names]));
     for (const path of before) if (!this.named.has(path)) void this.lay(path);
     for (const path of this.named) {
