@@ -23,6 +23,18 @@ function contents(store: BenchStore): unknown {
   return store.memory.list().map(({ path, raw, text, drafts }) => ({ path, raw, text, drafts }));
 }
 
+test("change that takes a document away and sets it anew keeps nothing of the old one", async () => {
+  const { store, path } = await withRocket();
+  store.change("drafted", [{ path, drafts: { diameter: "7x" } }]);
+  store.change("anew", [
+    { path, remove: true },
+    { path, text: "no document" },
+  ]);
+  expect(store.memory.get(path)).toMatchObject({ text: "no document", drafts: {} });
+  store.undo();
+  expect(store.memory.get(path)?.raw).toEqual(rocket);
+});
+
 test("open puts the worked example on an empty bench, once, and its plan loads without an issue", async () => {
   const name = freshName();
   const store = await freshStore({ name, mirror: noMirror });

@@ -111,7 +111,7 @@ export class BenchStore {
       if (entry?.unreadable === "newer-record" && edit.remove !== true) continue;
       before.set(edit.path, entry);
       const known = contents.get(edit.path);
-      const now = known === undefined ? entry : this.entryFrom(edit.path, known, entry, at);
+      const now = contents.has(edit.path) ? known && this.entryFrom(edit.path, known, entry, at) : entry;
       contents.set(edit.path, edit.remove === true ? undefined : editedContent(now, edit));
     }
     this.apply(contents, options.given === true);

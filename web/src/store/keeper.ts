@@ -224,14 +224,12 @@ export class Keeper {
   private settle(all: readonly Committed[]): void {
     const { memory } = this.options;
     const set = new Map<string, Entry | undefined>();
+    for (const { path } of all) this.sent.delete(path);
+    // before anything else of the batch counts as written: it may refer to what has another path now
+    for (const { path, outcome } of all) if (outcome.kind === "clash") this.moveAside(path, outcome.entry);
     for (const { path, ours, outcome } of all) {
+      if (outcome.kind === "newer" || outcome.kind === "clash") continue;
       const now = memory.get(path);
-      this.sent.delete(path);
-      if (outcome.kind === "newer") continue;
-      if (outcome.kind === "clash") {
-        this.moveAside(path, outcome.entry);
-        continue;
-      }
       const kept = outcome.kind === "delete" ? undefined : outcome.entry;
       if (kept === undefined) this.seen.delete(path);
       else this.seen.set(path, kept);

@@ -180,6 +180,23 @@ test("two documents made under one path in two tabs are both kept, and what refe
   });
 });
 
+test("a plan that was changed before the document it is then given goes on naming that one where its path was taken", async () => {
+  const { one, other, path } = await twoTabs({ kind: "plan", version: 1, name: "Third flight" });
+  const theirs = other.add("rocket", { ...rocket, note: "theirs" });
+  one.setField(path, "note", "the small one", "note");
+  const ours = one.add("rocket", { ...rocket, note: "ours" });
+  one.setField(path, "rocket", ours, "rocket");
+  expect(ours).toBe(theirs);
+  await vi.waitFor(async () => {
+    await Promise.all([one.keeper.idle(), other.keeper.idle()]);
+    for (const store of [one, other]) {
+      expect(store.memory.list("rocket")).toHaveLength(2);
+      const used = store.memory.get(String(store.memory.get(path)?.raw?.["rocket"]));
+      expect(used?.raw?.["note"]).toBe("ours");
+    }
+  });
+});
+
 test("a tab that heard nothing catches up when it is looked at again", async () => {
   const name = freshName();
   const one = await freshStore({ name });
