@@ -11,6 +11,7 @@ const good: readonly (readonly [string, string])[] = [
   ["no heading", "0,0\n0.1,190\n1.6,150\n2.1,0"],
   ["a semicolon and decimal commas", "Time (s);Thrust (N)\n0;0\n0,1;190\n1,6;150\n2,1;0"],
   ["a semicolon, decimal commas and no heading", "0;0\n0,1;190\n1,6;150\n2,1;0"],
+  ["decimal commas with three decimals", "0,000;0\n0,100;190,000\n1,600;150,000\n2,100;0"],
   ["tabs", "time\tthrust\n0\t0\n0.1\t190\n1.6\t150\n2.1\t0"],
   ["spaces", "0 0\n0.1   190\n1.6 150\n2.1 0"],
   ["milliseconds and kilonewtons", "t [ms], F [kN]\n0,0\n100,0.19\n1600,0.15\n2100,0"],
@@ -48,6 +49,12 @@ const bad: readonly (readonly [string, string, readonly string[]])[] = [
   ["one point", "0,5", ["line 1 no-points"]],
   ["an endless line", `0,0\n${" 1".repeat(5000)}`, ["line 2 line-too-long"]],
   ["no thrust", "0,0\n1,0", ["line 2 no-thrust"]],
+  ["thousands beside decimal points", "t\tF\n0\t0\n0.1\t1,250\n1.6\t900\n2\t0", ["line 3 ambiguous-comma"]],
+  [
+    "what may be thousands or decimals",
+    "0;0\n1;1,250\n2;1,150\n3;0",
+    ["line 2 ambiguous-comma", "line 3 ambiguous-comma"],
+  ],
 ];
 
 test.each(bad)("readThrust() names the line of %s", (_, text, expected) => {

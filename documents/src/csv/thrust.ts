@@ -25,12 +25,14 @@ interface Column {
 
 const MOST_POINTS = 20_000;
 const LONGEST_LINE = 2_000;
+const ONE_SIGN = "one decimal sign in the whole file, and thousands written together";
 const EXAMPLE = '"0.10, 190"';
 
 /**
  * Reads a thrust curve from comma-separated values: a time and a thrust column, by their headings or in this order.
  *
- * Commas, semicolons, tabs and spaces may part the columns; a decimal comma is understood where it cannot part columns.
+ * Commas, semicolons, tabs and spaces may part the columns; a decimal comma is understood where it can part
+ * neither columns nor thousands.
  * Units stand in the heading, `time (ms)`, `thrust [lbf]`; without one they are seconds and newtons. Lines that start with `#` or `//` are comments.
  *
  * @param text the file's text
@@ -63,7 +65,10 @@ function readRows(rows: readonly Row[], columns: { time: Column; thrust: Column 
   const thrusts: number[] = [];
   if (rows.length > MOST_POINTS)
     return refuse(rows[MOST_POINTS]?.line ?? 0, "too-many-points", `${rows.length} points`, `at most ${MOST_POINTS}`);
+  const isUnclear = decimalComma ? unclearComma(rows, columns) : () => false;
   for (const { line, cells } of rows) {
+    for (const cell of [columns.time, columns.thrust].map(({ index }) => cells[index] ?? ""))
+      if (isUnclear(cell)) faults.push(atLine(line, "ambiguous-comma", show(cell), ONE_SIGN, '"0.10; 1250"'));
     const [time, thrust] = [columns.time, columns.thrust].map(({ index, factor }) => {
       const number = readNumber(cells[index] ?? "", decimalComma) * factor;
       if (!Number.isFinite(number)) faults.push(atLine(line, "not-a-number", show(cells[index]), "a number", EXAMPLE));
@@ -84,6 +89,21 @@ function readRows(rows: readonly Row[], columns: { time: Column; thrust: Column 
   if (faults.length === 0 && !thrusts.some((thrust) => thrust > 0))
     return refuse(last, "no-thrust", "no thrust above 0", "at least one thrust above 0");
   return faults.length > 0 ? { ok: false, faults } : { ok: true, curve: { times, thrusts } };
+}
+
+/**
+ * Whether a comma in a number may part thousands: where points stand before decimals elsewhere in the file, or where no number
+ * shows that commas do. Never guessed: the one is a thousand times the other.
+ */
+function unclearComma(
+  rows: readonly Row[],
+  { time, thrust }: { time: Column; thrust: Column },
+): (cell: string) => boolean {
+  const numbers = rows.flatMap(({ cells }) => [cells[time.index] ?? "", cells[thrust.index] ?? ""]);
+  const hasPoints = numbers.some((cell) => cell.includes("."));
+  const isDecimal = (cell: string): boolean => cell.includes(",") && !/^[-+]?[1-9]\d{0,2},\d{3}$/.test(cell);
+  const decided = !hasPoints && numbers.some(isDecimal);
+  return (cell) => !decided && cell.includes(",");
 }
 
 /** Finds the columns by the words of their headings. */
