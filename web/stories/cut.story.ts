@@ -64,7 +64,7 @@ story("A cut is read in steps, never becomes shallower unsaid, and stays on reco
     await expect(record).toBeDisabled();
     await field(cut, "Why the earlier reading was off").fill("the gauge stood on the rim's burr");
     await expect(record).toBeEnabled();
-    await plan.record("Record the cut");
+    await plan.record("Record the correction");
   });
 
   await story.step("what was read before stays beside it", async () => {
@@ -130,5 +130,48 @@ story("A shallow cut, then an over-cut: the advice brings the odds back", async 
   await story.step("another motor of the type starts anew", async () => {
     await choose(plan.page, await plan.section("Motor"), "Motor", "Demo H150 (motor type)");
     await expect((await plan.section("Cut")).getByRole("button", { name: "Name the motor in hand" })).toBeVisible();
+  });
+});
+
+story("A depth that is typed keeps its unit, and goes with its motor @desk", async ({ bench }) => {
+  const plan = await bench.openPlan(WORKED_EXAMPLE);
+  const { page } = plan;
+  await plan.settled();
+  const cut = await plan.section("Cut");
+  const before = cut.getByRole("textbox", { name: "before the cut" });
+  await plan.nameMotorInHand("Bag 4", "L-18");
+  await expect(before, "who names a motor goes on with its depth").toBeFocused();
+
+  await story.step("another display changes no depth that was typed", async () => {
+    await plan.showInchesAndFeet();
+    await expect(before).toHaveAttribute("placeholder", "in");
+    await before.fill("0.875");
+    await cut.getByRole("textbox", { name: "after the cut" }).fill("1.031");
+    await expect(cut).toContainText("9.0 s left");
+    await page.getByRole("radio", { name: "mm", exact: true }).click();
+    await expect(before).toHaveValue("0.875 in");
+    await expect(cut).toContainText("9.0 s left");
+  });
+
+  await story.step("nothing is reckoned from a depth that is refused", async () => {
+    await before.fill("-5 mm");
+    await expect(cut).not.toContainText(/s left|gauge reads/);
+  });
+
+  await story.step("Ctrl and Z in it take back what was typed there, and nothing of the bench", async () => {
+    await before.pressSequentially("7");
+    await page.keyboard.press("Control+z");
+    await expect(before).not.toHaveValue("-5 mm7");
+    await expect(cut.getByRole("button", { name: "Name the motor in hand" })).toHaveCount(0);
+  });
+
+  await story.step("another motor that bears the same word begins with empty fields", async () => {
+    await before.fill("22.2");
+    await before.blur();
+    await expect(before).toHaveValue("22.2 mm");
+    await page.keyboard.press("Control+z");
+    await expect(cut.getByRole("button", { name: "Name the motor in hand" })).toBeVisible();
+    await plan.nameMotorInHand("Bag 4", "L-18");
+    await expect(before).toHaveValue("");
   });
 });

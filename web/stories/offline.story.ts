@@ -4,6 +4,7 @@ import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { type Served, serveFolder } from "./given/serve-folder.js";
 import { WORKED_EXAMPLE } from "./pages/bench.js";
+import { CardDeskPage } from "./pages/card-desk.js";
 import { PlanPage } from "./pages/plan.js";
 import { field } from "./pages/sheet.js";
 import { expect, story } from "./story.js";
@@ -100,6 +101,11 @@ served("a newer version is offered and waits until it is taken", async ({ bench,
     loads += 1;
   });
   const newer = page.locator('meta[name="newer"]');
+  const other = await page.context().newPage();
+  await other.goto(page.url().replace(/#.*/, "#/card-desk"));
+  await new CardDeskPage(other).byCode();
+  const pasted = other.getByRole("textbox", { name: "Or paste what the code says" });
+  await pasted.fill("half of a code");
 
   await story.step("a newer version comes out while something is half typed", async () => {
     publishNewer(copy);
@@ -119,5 +125,12 @@ served("a newer version is offered and waits until it is taken", async ({ bench,
     await expect(field(await plan.section("Field & weather"), "Wind")).toHaveValue("3 m/s");
     await expect(page.getByText("A newer version is ready.")).toBeHidden();
     expect(loads).toBe(1);
+  });
+
+  await story.step("another tab is not loaded again by that: it says so, and keeps what was typed", async () => {
+    await expect(other.getByText("A newer version was taken in another tab.")).toBeVisible();
+    await expect(pasted).toHaveValue("half of a code");
+    await other.getByRole("button", { name: "Load this page again" }).click();
+    await expect(other.locator('meta[name="newer"]')).toBeAttached();
   });
 });

@@ -68,9 +68,24 @@ function SavingNotice() {
   );
 }
 
+function TakenElsewhere() {
+  const load = (
+    <Button className="act" onPress={() => location.reload()}>
+      Load this page again
+    </Button>
+  );
+  return (
+    <Notice plain acts={load}>
+      <b>A newer version was taken in another tab.</b> This page goes on with the older one: load it again when your
+      work is done.
+    </Notice>
+  );
+}
+
 function VersionNotice() {
-  const { waiting } = useUpdate();
+  const { waiting, takenElsewhere } = useUpdate();
   const [later, setLater] = useState(false);
+  if (takenElsewhere) return <TakenElsewhere />;
   if (!waiting || later) return null;
   const acts = (
     <>

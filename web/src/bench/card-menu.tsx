@@ -2,14 +2,11 @@ import { useState } from "react";
 import { Button, type Key, Menu, MenuItem, MenuTrigger, Popover } from "react-aria-components";
 import { go } from "../app/router.js";
 import { copyOf } from "../chrome/copy.js";
-import { focusHead } from "../chrome/focus-head.js";
+import { pageHead } from "../chrome/focus-head.js";
 import { NameDialog } from "../chrome/name-dialog.js";
 import { exportOne } from "../exchange/export-bench.js";
-import { ConfirmDialog } from "../parts/index.js";
+import { ConfirmDialog, focusAfterDialog } from "../parts/index.js";
 import { addDocument, changeDocuments, type Entry } from "../store/index.js";
-
-/** How long a dialog takes to let go of the focus [ms]. */
-const AFTER_CLOSING = 50;
 
 interface CardMenuProps {
   readonly entry: Entry;
@@ -74,7 +71,7 @@ export function CardMenu({ entry, say }: CardMenuProps) {
           changeDocuments(`deletion of ${name}`, [{ path, remove: true }]);
           say(`${name} was deleted. Undo brings it back.`);
           // the button that opened the dialog is gone with the card
-          setTimeout(focusHead, AFTER_CLOSING);
+          focusAfterDialog(pageHead);
         }}
         onClose={() => setAsks(null)}
       >

@@ -1,5 +1,5 @@
 import { type Issue, issueSentence, readCardCode, upperFirst } from "@delaywright/documents";
-import { useState } from "react";
+import { useRef, useState } from "react";
 import { Button, Label, TextArea, TextField } from "react-aria-components";
 import { FileDrop, Section } from "../parts/index.js";
 import { Camera, canLook } from "./camera.js";
@@ -11,17 +11,23 @@ export function ReadCard({ desk }: { readonly desk: Desk }) {
   const [pasted, setPasted] = useState("");
   const [issues, setIssues] = useState<readonly Issue[]>([]);
   const [word, setWord] = useState("");
+  /** Counts what was given to read: what an earlier picture said no longer matters. */
+  const turn = useRef(0);
   const take = async (text: string): Promise<void> => {
+    const mine = ++turn.current;
     const found = await readCardCode(text);
+    if (mine !== turn.current) return;
     setIssues(found.ok ? [] : found.issues);
     desk.setRead(found.ok ? found.raw : null);
     setWord(found.ok ? `Read: ${found.document.name}.` : "");
     if (found.ok) setPasted("");
   };
   const look = async (photo: Blob): Promise<void> => {
+    const mine = ++turn.current;
     setIssues([]);
     setWord("Looking for the code …");
     const text = await codeInPicture(photo).catch(() => null);
+    if (mine !== turn.current) return;
     if (text === null)
       setWord("No code was found in this picture. Take it straight from above, the code large and sharp.");
     else await take(text);

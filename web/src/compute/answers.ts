@@ -31,7 +31,10 @@ export const planRules: Rules<PlanAnswer> = {
       case "read": {
         const issues = kept(answer.issues, message.issues);
         if (message.right && issues === answer.issues) return answer;
-        return { ...answer, issues, ...(message.right ? {} : { settling: false }) };
+        if (message.right) return { ...answer, issues };
+        // what stands in the plan's place of a document that is gone has no last right value
+        const gone = issues.some(({ code }) => code === "file-missing");
+        return { ...answer, issues, settling: false, ...(gone ? { told: null, pictures: null } : {}) };
       }
       case "told": {
         // of the same documents, after all draws: rough odds would take it back

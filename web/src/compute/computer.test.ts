@@ -122,6 +122,18 @@ describe("Computer.plan()", () => {
     expect(get()).toMatchObject({ told: { data: { seed: 3 } }, fresh: true });
   });
 
+  test("Computer.plan() has no answer where a document is gone that the plan names", () => {
+    const { computer, say, read, change } = ready();
+    const { get, subscribe } = computer.plan(plan);
+    subscribe(() => undefined);
+    read(1);
+    say({ kind: "told", job: 1, told: tell(1) });
+    change("demo.rocket.json", null);
+    const gone = { file: plan, path: "rocket", code: "file-missing", found: "", accepted: "", example: "" };
+    say({ kind: "read", job: 2, issues: [gone], files: [plan], right: false });
+    expect(get()).toMatchObject({ told: null, pictures: null, settling: false, issues: [gone] });
+  });
+
   test("Computer.plan() forgets the answer to a plan that is gone once nobody watches it", () => {
     const { computer, asked, say, read, change } = ready();
     const told = (): unknown => computer.plan(plan).get().told;

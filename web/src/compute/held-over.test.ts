@@ -58,6 +58,24 @@ describe("heldOver()", () => {
     expect(verdicts).toEqual([...verdicts].sort((a, b) => rank(a) - rank(b)));
   });
 
+  test("checks are held over that the first draws cannot make, and no others", async () => {
+    const unmade = new Set<string>();
+    for (const example of ["worked-example", "after-an-over-cut", "winds-aloft"]) {
+      const { rough, settled } = await told(example);
+      const made = ({ data }: Told) =>
+        data.checks.filter(({ verdict }) => verdict !== "not-checked").map(({ id }) => id);
+      const before = made(rough);
+      for (const id of made(settled)) if (!before.includes(id)) unmade.add(id);
+    }
+    expect([...unmade].sort()).toEqual(["element-over-cut", "keep-off-zones", "landing-inside"]);
+
+    const said = await told("worked-example", {}, (field) => ({ ...field, distances: { building: "800 m" } }));
+    const { rough } = await told("worked-example");
+    const verdict = ({ checks }: DecisionData) => checks.find(({ id }) => id === "building-distance")?.verdict;
+    expect(verdict(said.settled.data)).toBe("pass");
+    expect(verdict(heldOver(rough, said.settled).data)).toBe("not-checked");
+  });
+
   test("nothing is held over by a settled answer, or where nothing was said before", async () => {
     const { rough, settled } = await told("worked-example");
     expect(heldOver(settled, rough)).toBe(settled);

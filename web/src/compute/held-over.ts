@@ -7,9 +7,12 @@ type Landings = DecisionData["packing"]["landings"];
 /** As the checks stand in an answer: what weighs most first. */
 const order: readonly Checks[number]["verdict"][] = ["stop", "look", "not-checked", "pass"];
 
+/** Checks that a rough answer cannot make; what else it does not check, it was not given the facts for. */
+const waitForDraws: ReadonlySet<string> = new Set(["landing-inside", "keep-off-zones", "element-over-cut"]);
+
 /** What rests on draws that are not flown yet says nothing so far: what it said last stands. */
 function checksHeldOver(rough: Checks, before: Checks): Checks {
-  const said = new Map(before.map((check) => [check.id, check]));
+  const said = new Map(before.filter(({ id }) => waitForDraws.has(id)).map((check) => [check.id, check]));
   const all = rough.map((check) => (check.verdict === "not-checked" ? (said.get(check.id) ?? check) : check));
   return order.flatMap((verdict) => all.filter((check) => check.verdict === verdict));
 }

@@ -25,7 +25,7 @@ export function DocumentText({ entry }: { readonly entry: Entry }) {
           ? "A newer version of the app wrote it, which alone may change it."
           : "It is kept as it is. As soon as it can be read, its form stands below."}
       </Text>
-      <TextArea spellCheck={false} rows={16} />
+      <TextArea data-kept="" spellCheck={false} rows={16} />
     </TextField>
   );
 }

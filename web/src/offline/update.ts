@@ -4,10 +4,12 @@ import { useSyncExternalStore } from "react";
 /** Whether a newer version of the app waits to be taken, and whether this one works without a network. */
 export interface UpdateState {
   readonly waiting: boolean;
+  /** Another tab took it: this page is still the older version, until it is loaded again. */
+  readonly takenElsewhere: boolean;
   readonly offlineReady: boolean;
 }
 
-let state: UpdateState = { waiting: false, offlineReady: false };
+let state: UpdateState = { waiting: false, takenElsewhere: false, offlineReady: false };
 const listeners = new Set<() => void>();
 
 function tell(patch: Partial<UpdateState>): void {
@@ -26,6 +28,8 @@ export function keepOffline(): void {
   take = registerSW({
     immediate: true,
     onNeedRefresh: () => tell({ waiting: true }),
+    // in the tab that took it the page is being loaded again by then
+    onNeedReload: () => tell({ waiting: false, takenElsewhere: true }),
     onOfflineReady: () => tell({ offlineReady: true }),
     onRegisteredSW(_address, registration) {
       if (registration?.active) tell({ offlineReady: true });
@@ -38,7 +42,6 @@ export function keepOffline(): void {
 
 /** Takes the newer version: the page loads again once it is in charge. */
 export function takeUpdate(): void {
-  // the plugin does not reload a page that was opened before the first worker took charge
   navigator.serviceWorker.addEventListener("controllerchange", () => location.reload(), { once: true });
   void take(true);
 }

@@ -6,8 +6,10 @@ export function useWakeLock(): boolean {
   useEffect(() => {
     let lock: WakeLockSentinel | null = null;
     let over = false;
+    let asking = false;
     const ask = async (): Promise<void> => {
-      if (over || document.visibilityState !== "visible" || (lock !== null && !lock.released)) return;
+      if (over || asking || document.visibilityState !== "visible" || (lock !== null && !lock.released)) return;
+      asking = true;
       try {
         const got = await navigator.wakeLock.request("screen");
         if (over) {
@@ -19,6 +21,8 @@ export function useWakeLock(): boolean {
         setHeld(true);
       } catch {
         setHeld(false);
+      } finally {
+        asking = false;
       }
     };
     const onVisible = (): void => void ask();

@@ -8,6 +8,7 @@ export { addressOfDocument } from "./document-address.js";
 export { DocumentField, wordOfKind } from "./document-field.js";
 export { REVEAL, revealField } from "./field-id.js";
 export { FileDrop } from "./file-drop.js";
+export { focusAfterDialog } from "./focus-after-dialog.js";
 export { Fold, type FoldMark } from "./fold.js";
 export { FoldedLater } from "./folded-later.js";
 export { IssueList } from "./issue-list.js";

@@ -37,3 +37,4 @@ export {
   undo,
   wipe,
 } from "./the-store.js";
+export { keepTypedText, typedText } from "./typed-texts.js";

@@ -174,7 +174,7 @@ export class PlanPage {
   }
 
   /** Writes down what was typed; gives what the dialog repeated. */
-  async record(act: "Record the depth before" | "Record the cut"): Promise<string> {
+  async record(act: "Record the depth before" | "Record the cut" | "Record the correction"): Promise<string> {
     const cut = await this.section("Cut");
     await cut.getByRole("button", { name: "Record this reading" }).click();
     const dialog = this.page.getByRole("alertdialog");

@@ -1,6 +1,6 @@
 import { useState } from "react";
 import { Button, Input, Label, TextField } from "react-aria-components";
-import { ConfirmDialog } from "../../parts/index.js";
+import { ConfirmDialog, focusAfterDialog } from "../../parts/index.js";
 import type { PartOfPlan, PlanDocuments } from "../../standing/plan-documents.js";
 import { addDocument, setField } from "../../store/index.js";
 
@@ -23,7 +23,11 @@ export function NameInHand({ documents }: { readonly documents: PlanDocuments })
         title={`One ${motor.name}`}
         act="Put it into the plan"
         isDisabled={name === ""}
-        onAct={() => putInHand(motor, plan.path, name, lot.trim())}
+        onAct={() => {
+          putInHand(motor, plan.path, name, lot.trim());
+          // the button that opened the dialog gives way to the depths
+          focusAfterDialog(() => document.querySelector<HTMLElement>(".sheet-depth-input"));
+        }}
         onClose={() => setAsking(false)}
       >
         <TextField className="field wide" value={label} onChange={setLabel} isRequired autoComplete="off">

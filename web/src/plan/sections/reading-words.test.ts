@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { inventedSetting } from "../../standing/invented.js";
-import { aidLines, issueWords, meaningWords, readingOf, withUnit } from "./reading-words.js";
+import { aidLines, isCorrection, issueWords, meaningWords, readingOf, withUnit } from "./reading-words.js";
 
 const plain = (text: string | null): string | null => text?.replace(/\s/gu, " ") ?? null;
 const element = { depthPerSecond: 0.0008 };
@@ -28,10 +28,10 @@ describe("aidLines()", () => {
 });
 
 describe("readingOf()", () => {
-  const typed = { before: "14", after: " 18.0 ", note: "" };
+  const typed = { before: "14 mm", after: " 18.0 mm", note: "" };
 
   test("writes down what is typed with its unit, the pieces and the time", () => {
-    expect(readingOf(typed, inventedSetting(), null, "metric", now)).toEqual({
+    expect(readingOf(typed, inventedSetting(), null, now)).toEqual({
       when: "2026-05-02T11:04",
       before: "14 mm",
       after: "18.0 mm",
@@ -41,8 +41,8 @@ describe("readingOf()", () => {
   });
 
   test("names no pieces for a depth before the cut, nor where nothing is to be cut", () => {
-    expect(readingOf({ ...typed, after: "" }, inventedSetting(), null, "metric", now)).not.toHaveProperty("end");
-    expect(readingOf(typed, null, 0.004, "metric", now)).not.toHaveProperty("end");
+    expect(readingOf({ ...typed, after: "" }, inventedSetting(), null, now)).not.toHaveProperty("end");
+    expect(readingOf(typed, null, 0.004, now)).not.toHaveProperty("end");
   });
 });
 
@@ -51,6 +51,12 @@ test("withUnit() gives a bare number the unit beside the field, and leaves what 
   expect(withUnit("0.55", "imperial")).toBe("0.55 in");
   expect(withUnit("35/64 in", "metric")).toBe("35/64 in");
   expect(withUnit("twelve", "metric")).toBe("twelve");
+});
+
+test("isCorrection() tells what a reason mends from what is refused", () => {
+  const issue = (code: string) => ({ code }) as Parameters<typeof isCorrection>[0];
+  expect(["cut-shallower", "after-above-before"].map((code) => isCorrection(issue(code)))).toEqual([true, true]);
+  expect(["cut-beyond-longest", "out-of-range"].map((code) => isCorrection(issue(code)))).toEqual([false, false]);
 });
 
 describe("meaningWords()", () => {

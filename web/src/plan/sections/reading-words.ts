@@ -52,26 +52,33 @@ export function aidLines(
   return [...short, line(0, "stop here"), line(1, "over-cut")];
 }
 
-/** A length without its unit is refused by documents; a bare number here is in the unit that stands beside the field. */
-export function withUnit(text: string, units: UnitSystem): string {
-  const trimmed = text.trim();
-  return /^[\d.,]+$/.test(trimmed) ? `${trimmed} ${units === "metric" ? "mm" : "in"}` : trimmed;
+export function depthUnit(units: UnitSystem): string {
+  return units === "metric" ? "mm" : "in";
 }
 
-/** What is typed of a reading, as it would be written down now. */
+/** A length without its unit is refused by documents; a bare number here is in the unit that stands in the empty field. */
+export function withUnit(text: string, units: UnitSystem): string {
+  const trimmed = text.trim();
+  return /^[\d.,]+$/.test(trimmed) ? `${trimmed} ${depthUnit(units)}` : trimmed;
+}
+
+/**
+ * What is typed of a reading, as it would be written down now.
+ *
+ * @param typed depths with their units
+ */
 export function readingOf(
   typed: { readonly before: string; readonly after: string; readonly note: string },
   target: CutData | null,
   removedDepth: number | null,
-  units: UnitSystem,
   now: Date,
 ): Reading {
   const pieces = target !== null && kindOfCut(target, removedDepth) === "cut" && target.end !== null ? target : null;
   const cut = typed.after.trim() !== "";
   return {
     when: `${dayOf(now)}T${timeOfDay(now)}`,
-    ...(typed.before.trim() === "" ? {} : { before: withUnit(typed.before, units) }),
-    ...(cut ? { after: withUnit(typed.after, units) } : {}),
+    ...(typed.before.trim() === "" ? {} : { before: typed.before.trim() }),
+    ...(cut ? { after: typed.after.trim() } : {}),
     ...(cut && pieces?.end != null ? { end: pieces.end, spacers: [...pieces.spacers] } : {}),
     ...(typed.note.trim() === "" ? {} : { note: typed.note.trim() }),
   };
@@ -102,6 +109,11 @@ function planWords(beyond: number | null, deeper: boolean, units: UnitSystem): s
 /** The issue of one field of the reading; null where it is right. */
 export function issueOf(issues: readonly Issue[], field: "before" | "after" | "note"): Issue | null {
   return issues.find(({ path }) => path.endsWith(`.${field}`)) ?? null;
+}
+
+/** Can the reading be taken once a reason is given? */
+export function isCorrection({ code }: Issue): boolean {
+  return code === "cut-shallower" || code === "after-above-before";
 }
 
 /** An issue of a reading for a person who stands there with a gauge. */

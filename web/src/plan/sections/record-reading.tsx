@@ -2,11 +2,20 @@ import { type CutData, type Raw, type Reading, readingMeans, withReading } from 
 import { useId, useState } from "react";
 import { Button, FieldError, Input, Label, TextArea, TextField } from "react-aria-components";
 import type { PlanFacts } from "../../compute/index.js";
-import { ConfirmDialog } from "../../parts/index.js";
+import { ConfirmDialog, focusAfterDialog } from "../../parts/index.js";
 import { depthOf, type MotorCut } from "../../standing/motor-cut.js";
 import type { PartOfPlan } from "../../standing/plan-documents.js";
 import { changeDocuments, setField } from "../../store/index.js";
-import { aidLines, issueOf, issueWords, meaningWords, readingOf, withUnit } from "./reading-words.js";
+import {
+  aidLines,
+  depthUnit,
+  isCorrection,
+  issueOf,
+  issueWords,
+  meaningWords,
+  readingOf,
+  withUnit,
+} from "./reading-words.js";
 import type { SectionProps } from "./section-props.js";
 import { useKeptText } from "./use-kept-text.js";
 
@@ -22,24 +31,27 @@ interface RecordReadingProps {
 
 /** The depth before and after, what it means, and the deliberate act of writing it down. */
 export function RecordReading({ part, cut, facts, target, removedDepth, units }: RecordReadingProps) {
-  const [before, setBefore] = useKeptText(`${part.path} ${part.within} before`);
-  const [after, setAfter] = useKeptText(`${part.path} ${part.within} after`);
-  const [note, setNote] = useKeptText(`${part.path} ${part.within} note`);
+  const [before, setBefore] = useKeptText(part.path, `${part.within} before`);
+  const [after, setAfter] = useKeptText(part.path, `${part.within} after`);
+  const [note, setNote] = useKeptText(part.path, `${part.within} note`);
   const [asking, setAsking] = useState(false);
   const aid = useId();
-  const reading = readingOf({ before, after, note }, target, removedDepth, units, new Date());
+  const reading = readingOf({ before, after, note }, target, removedDepth, new Date());
   const typed = reading.before !== undefined || reading.after !== undefined;
   const planned = target?.depth ?? undefined;
   const means = typed ? readingMeans({ ...cut, reading, planned }) : null;
   const issues = means?.issues ?? [];
   const [wrongBefore, wrongAfter] = [issueOf(issues, "before"), issueOf(issues, "after")];
-  const asksWhy = note !== "" || issues.some(({ code }) => code === "cut-shallower" || code === "after-above-before");
-  const words = means === null ? null : meaningWords(means, units);
-  const first = cut.before ?? withUnit(before, units);
-  const unit = units === "metric" ? "mm" : "in";
+  const corrects = issues.some(isCorrection);
+  const refused = issues.some((issue) => !isCorrection(issue));
+  const asksWhy = note !== "" || corrects;
+  const words = means === null || refused ? null : meaningWords(means, units);
+  const first = depthOf(cut.before ?? before);
   const record = (): void => {
     writeDown(part, cut.inHand, reading);
     for (const clear of [setBefore, setAfter, setNote]) clear("");
+    // the button that opened the dialog has nothing more to record
+    focusAfterDialog(() => document.querySelector<HTMLElement>(".sheet-means"));
   };
   return (
     <div className="sheet-reading">
@@ -51,7 +63,7 @@ export function RecordReading({ part, cut, facts, target, removedDepth, units }:
           label="before the cut"
           value={before}
           onChange={setBefore}
-          unit={unit}
+          units={units}
           issue={wrongBefore && issueWords(wrongBefore)}
         />
       ) : (
@@ -64,7 +76,7 @@ export function RecordReading({ part, cut, facts, target, removedDepth, units }:
         label={cut.after === undefined ? "after the cut" : "read now"}
         value={after}
         onChange={setAfter}
-        unit={unit}
+        units={units}
         issue={wrongAfter && issueWords(wrongAfter)}
       />
       {asksWhy && (
@@ -73,7 +85,7 @@ export function RecordReading({ part, cut, facts, target, removedDepth, units }:
           <TextArea className="field-control" />
         </TextField>
       )}
-      {target !== null && <Aid lines={aidLines(facts.element, target, depthOf(first), units)} />}
+      {target !== null && <Aid lines={aidLines(facts.element, target, wrongBefore === null ? first : null, units)} />}
       <p className="sheet-means" aria-live="polite">
         {words}
       </p>
@@ -83,7 +95,9 @@ export function RecordReading({ part, cut, facts, target, removedDepth, units }:
       <ConfirmDialog
         isOpen={asking}
         title={`Record for ${part.name}?`}
-        act={reading.after === undefined ? "Record the depth before" : "Record the cut"}
+        act={
+          reading.after === undefined ? "Record the depth before" : asksWhy ? "Record the correction" : "Record the cut"
+        }
         onAct={record}
         onClose={() => setAsking(false)}
       >
@@ -97,22 +111,28 @@ interface DepthProps {
   readonly label: string;
   readonly value: string;
   readonly onChange: (text: string) => void;
-  readonly unit: string;
+  readonly units: SectionProps["units"];
   readonly issue: string | null;
 }
 
-function Depth({ label, value, onChange, unit, issue }: DepthProps) {
+/** A bare number is taken in the unit that is shown when it is typed, and has it from then on: another display changes no depth. */
+function Depth({ label, value, onChange, units, issue }: DepthProps) {
+  const [typed, setTyped] = useState<string | null>(null);
   return (
     <TextField
       className="sheet-depth"
-      value={value}
-      onChange={onChange}
+      value={typed ?? value}
+      onChange={(text) => {
+        setTyped(text);
+        onChange(withUnit(text, units));
+      }}
+      onBlur={() => setTyped(null)}
       isInvalid={issue !== null}
       validationBehavior="aria"
       autoComplete="off"
     >
       <Label>{label}</Label>
-      <Input className="sheet-depth-input" placeholder={unit} inputMode="decimal" spellCheck={false} />
+      <Input className="sheet-depth-input" placeholder={depthUnit(units)} inputMode="decimal" spellCheck={false} />
       <FieldError className="field-error">{issue}</FieldError>
     </TextField>
   );

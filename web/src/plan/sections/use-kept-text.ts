@@ -1,33 +1,19 @@
 import { useState } from "react";
-
-function read(key: string): string {
-  try {
-    return localStorage.getItem(key) ?? "";
-  } catch {
-    return "";
-  }
-}
-
-function keep(key: string, text: string): void {
-  try {
-    if (text === "") localStorage.removeItem(key);
-    else localStorage.setItem(key, text);
-  } catch {
-    // it then lasts only as long as the page
-  }
-}
+import { keepTypedText, typedText } from "../../store/index.js";
 
 /**
- * A text that is being typed and belongs to no document yet: it survives a page that is killed.
+ * A text that is being typed and belongs to no field of a document yet: it survives a page that is killed, and goes with its
+ * document.
  *
- * @param name what it is called on this device
+ * @param path of the document
+ * @param what it is
  */
-export function useKeptText(name: string): readonly [string, (text: string) => void] {
-  const key = `delaywright-typed:${name}`;
-  const [typed, setTyped] = useState({ key, text: read(key) });
-  const text = typed.key === key ? typed.text : read(key);
+export function useKeptText(path: string, what: string): readonly [string, (text: string) => void] {
+  const key = `${path} ${what}`;
+  const [typed, setTyped] = useState({ key, text: typedText(path, what) });
+  const text = typed.key === key ? typed.text : typedText(path, what);
   const change = (next: string): void => {
-    keep(key, next);
+    keepTypedText(path, what, next);
     setTyped({ key, text: next });
   };
   return [text, change];
