@@ -73,6 +73,7 @@ export { type DeskPlan, deskIssue, deskPlan } from "./card/card-desk.js";
 export { type CardPage, type CardPageOptions, cardPage } from "./card/card-page.js";
 export { type CardPaper, cardPapers } from "./card/card-style.js";
 export type { DeskAssumption, DeskEntry, DeskField, DeskFields } from "./card/desk-entry.js";
+export { isCard } from "./card/is-card.js";
 export { type CodePath, codePath } from "./card/qr-path.js";
 export { type Checked, checkLoaded } from "./check.js";
 export { type CsvThrust, type ReadThrust, readThrust } from "./csv/thrust.js";

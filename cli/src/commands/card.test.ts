@@ -1,7 +1,19 @@
 import { describe, expect, test } from "vitest";
 import { demoFiles, few, inHand, runOver } from "../../test/demo.js";
+import type { Files } from "../io/io.js";
+import { memoryIo } from "../io/memory.js";
 
 const demo = ["card", "plan.json", ...few];
+
+const there = {
+  ...demoFiles(),
+  "other.json": demoFiles()["plan.json"] ?? "",
+  "log.csv": "time,height\n0,0\n",
+  "page.html": '<!doctype html>\n<html lang="en">\n<title>Flight card: mine</title></html>',
+  "code.txt": "DELAYWRIGHT1:BB8:",
+};
+const accepted = (words: readonly string[]): string =>
+  words.includes("--read") ? "a new name is accepted" : "a new name is accepted, or an earlier card's";
 
 describe("card", () => {
   test("is one page that needs nothing else", async () => {
@@ -63,6 +75,38 @@ describe("card", () => {
     expect(files["card.html"]).toContain("lift-off mass 5.0");
     const a5 = (await runOver(demoFiles(), demo)).out;
     expect(a5).toContain("@page{size:148mm 210mm");
+  });
+
+  test.each([
+    ["its own plan", ["plan.json"]],
+    ["a document that it read", ["demo.rocket.json"]],
+    ["another file", ["log.csv"]],
+    ["a page of another kind", ["page.html"]],
+    ["the code that it reads", ["code.txt", "--read", "code.txt"]],
+    ["a plan, from a code", ["other.json", "--read", "code.txt"]],
+  ])("does not write over %s", async (_, [output = "", ...words]) => {
+    const { out, err, code, files } = await runOver(there, [
+      "card",
+      ...(words.length > 0 ? words : ["plan.json"]),
+      "-o",
+      output,
+    ]);
+    expect(err).toBe(`-o: ${output} is already there, and is not written over; ${accepted(words)}\n`);
+    expect({ out, code, files }).toEqual({ out: "", code: 2, files: {} });
+  });
+
+  test("writes over an earlier card, as a page or as data", async () => {
+    const page = (await runOver(demoFiles(), demo)).out;
+    const data = (await runOver(demoFiles(), [...demo, "--json"])).out;
+    const files = { ...demoFiles(), "card.html": page, "card.json": data };
+    expect((await runOver(files, [...demo, "-o", "card.html"])).files["card.html"]).toBe(page);
+    expect((await runOver(files, [...demo, "--json", "-o", "card.json"])).files["card.json"]).toBe(data);
+  });
+
+  test("says that a folder is no file, before it flies", async () => {
+    const files: Files = { ...memoryIo({}).files, read: () => Promise.resolve({ ok: false, reason: "not-a-file" }) };
+    const { err, code } = await runOver({}, [...demo, "-o", "."], { files });
+    expect([err, code]).toEqual(["-o: . is a folder or a device; the name of a file is accepted\n", 2]);
   });
 
   test("what cannot be written is told, with exit code 2", async () => {

@@ -5,6 +5,7 @@ import {
   cardData,
   cardPage,
   decodeText,
+  isCard,
   readCardCode,
   type UnitSystem,
 } from "@delaywright/documents";
@@ -14,6 +15,7 @@ import { issuesText } from "../print/issues.js";
 import { jsonText } from "../print/json.js";
 import { shown } from "../print/shown.js";
 import { type DecidedArgs, decided, exitCodeOf } from "./decided.js";
+import { keepWhatIsThere, writeOutput } from "./output.js";
 
 /** What `delaywright card` was asked. */
 export interface CardArgs extends DecidedArgs {
@@ -28,6 +30,11 @@ export interface CardArgs extends DecidedArgs {
 
 /** The flight card of a plan as a page. */
 export async function card(args: CardArgs, io: Io): Promise<number> {
+  await keepWhatIsThere(
+    args.output,
+    { replaces: isCard, accepted: "a new name is accepted, or an earlier card's" },
+    io,
+  );
   const computed = momentWords(io.now());
   const answer = await decided(args, io);
   if (!answer.ok) return answer.code;
@@ -52,6 +59,7 @@ export interface ReadCardArgs {
 
 /** The text of a card's code back into its plan. */
 export async function readCard({ read, output }: ReadCardArgs, io: Io): Promise<number> {
+  await keepWhatIsThere(output, { accepted: "a new name is accepted" }, io);
   const file = await io.files.read(read);
   if (!file.ok)
     throw new UsageError(
@@ -71,8 +79,7 @@ export async function readCard({ read, output }: ReadCardArgs, io: Io): Promise<
 
 async function give(text: string, output: string | undefined, io: Io): Promise<void> {
   if (output === undefined) return io.out(text);
-  const failure = await io.write(output, text);
-  if (failure !== null) throw new UsageError(`-o: ${shown(output)} cannot be written (${failure})`);
+  await writeOutput(output, text, io);
   io.err(`${shown(output)} written.\n`);
 }
 

@@ -216,6 +216,20 @@ describe("delaywright debrief refuses", () => {
     expect(err).toContain(named);
   });
 
+  test.each([
+    ["the record itself", "first.csv", "first.csv"],
+    ["a log's document", "log.json", "log.json"],
+    ["the record of a log's document", "log.json", "first.csv"],
+    ["the plan", "first.csv", "plan.json"],
+  ])("to write over %s", async (_, log, output) => {
+    const { columns } = JSON.parse(await writtenFlight()).log;
+    const document = { kind: "log", version: 1, name: "First", source: "first.csv", columns };
+    const files = flown({ "log.json": JSON.stringify(document) });
+    const { err, code, files: written } = await debrief([log, "--set", "9s", "-o", output], files);
+    expect({ code, written }).toEqual({ code: 2, written: {} });
+    expect(err).toContain(`${output} is already there, and is not written over`);
+  });
+
   test("to write over a flight that is already there", async () => {
     const files = flown({ "flights/first.json": await writtenFlight() });
     const {
@@ -227,6 +241,8 @@ describe("delaywright debrief refuses", () => {
     expect(err).toContain("is already there");
     const again = await debrief(["flights/first.json", "-o", "flights/first.json"], files);
     expect(again.code).toBe(0);
+    const spelt = await debrief(["flights/first.json", "-o", "./flights/../flights/first.json"], files);
+    expect(spelt.code).toBe(0);
     expect(JSON.parse(again.files["flights/first.json"] ?? "").log.source).toBe("../first.csv");
   });
 });

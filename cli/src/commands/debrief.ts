@@ -14,12 +14,12 @@ import { EXIT, type Io } from "../io/io.js";
 import { debriefText } from "../print/debrief/debrief-text.js";
 import { issuesText } from "../print/issues.js";
 import { jsonText } from "../print/json.js";
-import { shown } from "../print/shown.js";
 import { wrap } from "../print/wrap.js";
 import { type DecidedArgs, showingProgress } from "./decided.js";
 import { type FlightLog, flightLog, isSameFlight, type NoFlightLog } from "./flight-log.js";
 import { type FlightsFolder, flightsFolder } from "./flights-folder.js";
 import { readyPlan } from "./load.js";
+import { keepWhatIsThere, writeOutput } from "./output.js";
 
 /** What `delaywright debrief` was asked. */
 export interface DebriefArgs extends DecidedArgs {
@@ -52,7 +52,7 @@ export async function debrief(args: DebriefArgs, io: Io): Promise<number> {
   if (!log.ok) return refused(log, io);
   const asked = args.number ?? log.record?.number;
   const number = log.record === null ? undefined : flightNumber(log.record.read.samples, asked);
-  await keepOther(args, io);
+  await keepOther(args, log, io);
   const others = folder.flights.filter((other) => !isSameFlight(other, log, number, args.output));
   const flight = withExclusion(log.document, args.exclude, io);
   const pool = await io.openPool(args.workers ?? Math.min(io.cores, 4));
@@ -95,7 +95,7 @@ export async function debrief(args: DebriefArgs, io: Io): Promise<number> {
         ...(record === null ? {} : { record }),
         ...(flight.excluded === undefined ? {} : { excluded: flight.excluded }),
       });
-      await write(args.output, jsonText(document), io);
+      await writeOutput(args.output, jsonText(document), io);
     }
     const seen = log.record?.read ?? null;
     io.out(args.json ? jsonText(data) : debriefText({ data, seen, units: args.units ?? "metric" }, io.colour));
@@ -132,17 +132,9 @@ function namedRecord(output: string, { record }: FlightLog, number: number | nul
   return { source: source.replaceAll("\\", "/"), columns: mapping, headings: headingsKey, number };
 }
 
-/** A flight that was written before is not replaced by another one's. */
-async function keepOther({ output, log }: DebriefArgs, io: Io): Promise<void> {
-  if (output === undefined || resolve(output) === resolve(log)) return;
-  const there = await io.files.read(output);
-  if (there.ok || there.reason === "too-large")
-    throw new UsageError(
-      `-o: ${shown(output)} is already there; a new name is accepted, or that flight's document as LOG, for example delaywright debrief plan.json ${shown(output)} -o ${shown(output)}`,
-    );
-}
-
-async function write(path: string, text: string, io: Io): Promise<void> {
-  const failure = await io.write(path, text);
-  if (failure !== null) throw new UsageError(`-o: ${shown(path)} cannot be written: ${failure}`);
+/** A flight that was written before is replaced only by itself, told once more; a record is never written over. */
+async function keepOther({ output, log }: DebriefArgs, { flight }: FlightLog, io: Io): Promise<void> {
+  if (output === undefined || (flight && resolve(output) === resolve(log))) return;
+  const accepted = "a new name is accepted, or the document of the very flight that stands as LOG";
+  await keepWhatIsThere(output, { accepted }, io);
 }

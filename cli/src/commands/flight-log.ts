@@ -28,6 +28,8 @@ export interface FlightLog {
   readonly document: FlightDocument;
   /** Where it stands; the CSV's own path where there is none yet. */
   readonly file: string;
+  /** LOG is the flight's own document. */
+  readonly flight: boolean;
   /** Null: the flight's document has none, or it is gone and what was written down counts. */
   readonly record: { readonly file: string; readonly read: ReadLogRecord; readonly number?: number } | null;
   /** Told, though they stop nothing. */
@@ -73,7 +75,16 @@ async function newFlight(
   const record = await recordOf(csv, mapping, reading, io);
   if (!record.ok) return record;
   const raw = flightOfPlan(basename(path, extname(path)), reading.plan);
-  return { ok: true, flown: reading.plan, raw, document: raw as FlightDocument, file: path, record, issues: [] };
+  return {
+    ok: true,
+    flown: reading.plan,
+    raw,
+    document: raw as FlightDocument,
+    file: path,
+    flight: false,
+    record,
+    issues: [],
+  };
 }
 
 async function knownFlight(path: string, loaded: Loaded, reading: Reading, io: Io): Promise<Opened<FlightLog>> {
@@ -83,7 +94,7 @@ async function knownFlight(path: string, loaded: Loaded, reading: Reading, io: I
     return { ok: false, issues: loaded.issues };
   const node = loaded.root.children["log"];
   const log = placed(node, "log")?.document;
-  const known = { ok: true as const, flown, raw: loaded.root.raw, document, file: path };
+  const known = { ok: true as const, flown, raw: loaded.root.raw, document, file: path, flight: true };
   if (log === undefined || node === undefined) return { ...known, record: null, issues: loaded.issues };
   const record = await recordOf(io.files.resolve(node.file, log.source), log.columns, reading, io);
   if (record.ok) {

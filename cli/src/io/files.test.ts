@@ -56,6 +56,7 @@ describe("writeWhole()", () => {
     ["gone/card.html", "there is no such folder"],
     ["small.json/card.html", "there is no such folder"],
     ["inner", "it is a folder"],
+    ["inner/.", "it is a folder"],
   ])("says why it does not write %s, and leaves nothing", async (name, reason) => {
     expect(await writeWhole(join(folder, name), "x")).toBe(reason);
     expect(readdirSync(folder).filter((each) => each.endsWith(".tmp"))).toEqual([]);

@@ -62,6 +62,8 @@ const writeFailures: Readonly<Record<string, string>> = Object.freeze({
 export async function writeWhole(path: string, text: string): Promise<string | null> {
   const beside = `${path}.${process.pid}.tmp`;
   try {
+    const there = await stat(path).catch(() => null);
+    if (there !== null && !there.isFile()) return there.isDirectory() ? "it is a folder" : "it is no file";
     await writeFile(beside, text, { flag: "wx" });
     await rename(beside, path);
     return null;
