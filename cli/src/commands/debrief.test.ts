@@ -203,6 +203,7 @@ describe("delaywright debrief refuses", () => {
 
   test.each([
     [["--set", "soon"], "--set"],
+    [["--set", "20s"], '--set: "20 s" found; no more than the longest delay is accepted, 14 s, for example --set 14s'],
     [["--flight", "0"], "--flight"],
     [["--column", "height"], "--column"],
     [["--column", "wingspan=3"], "--column"],

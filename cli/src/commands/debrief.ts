@@ -5,6 +5,7 @@ import {
   type FlightDocument,
   type FlownOutcome,
   flightNumber,
+  planToEngine,
   type RecordNamed,
   type UnitSystem,
 } from "@delaywright/documents";
@@ -15,6 +16,7 @@ import { debriefText } from "../print/debrief/debrief-text.js";
 import { issuesText } from "../print/issues.js";
 import { jsonText } from "../print/json.js";
 import { wrap } from "../print/wrap.js";
+import { askedDelay } from "./asked-delay.js";
 import { type DecidedArgs, showingProgress } from "./decided.js";
 import { type FlightLog, flightLog, isSameFlight, type NoFlightLog } from "./flight-log.js";
 import { type FlightsFolder, flightsFolder } from "./flights-folder.js";
@@ -52,6 +54,9 @@ export async function debrief(args: DebriefArgs, io: Io): Promise<number> {
   if (!log.ok) return refused(log, io);
   const asked = args.number ?? log.record?.number;
   const number = log.record === null ? undefined : flightNumber(log.record.read.samples, asked);
+  const flown = planToEngine(log.flown);
+  if (!flown.ok) return refused(flown, io);
+  const set = args.set === undefined ? undefined : askedDelay("--set", flown.inputs, args.set);
   await keepOther(args, log, io);
   const others = folder.flights.filter((other) => !isSameFlight(other, log, number, args.output));
   const flight = withExclusion(log.document, args.exclude, io);
@@ -72,7 +77,7 @@ export async function debrief(args: DebriefArgs, io: Io): Promise<number> {
                 ...(number === undefined ? {} : { number }),
               },
             }),
-        ...(args.set === undefined ? {} : { set: args.set }),
+        ...(set === undefined ? {} : { set }),
         ...(args.outcome === undefined ? {} : { outcome: args.outcome }),
         past: others.map(({ past }) => past),
         issues: [...folder.issues, ...log.issues],

@@ -1,6 +1,5 @@
 import { windowData } from "@delaywright/documents";
 import {
-  type DecisionInputs,
   decide,
   defaultDecideOptions,
   defaultWindowDraws,
@@ -13,6 +12,7 @@ import { UsageError } from "../args/usage.js";
 import { EXIT, type Io } from "../io/io.js";
 import { jsonText } from "../print/json.js";
 import { windowText } from "../print/window-text.js";
+import { askedDelay } from "./asked-delay.js";
 import { readyPlan } from "./load.js";
 
 /** What `delaywright window` was asked. */
@@ -29,22 +29,13 @@ export interface WindowArgs {
   readonly workers?: number;
 }
 
-function askedDelay({ motor: { delay } }: DecisionInputs, cut: number): number {
-  const longest = delay.kind === "adjustable" ? delay.longest : delay.kind === "fixed" ? delay.seconds : null;
-  if (longest === null) throw new UsageError("--cut: this motor has no delay; leave --cut out");
-  if (cut <= longest) return cut;
-  throw new UsageError(
-    `--cut: "${cut} s" found; no more than the longest delay is accepted, ${longest} s, for example --cut ${longest}s`,
-  );
-}
-
 /** Odds over wind and tilt for the motor as cut. */
 export async function window(args: WindowArgs, io: Io): Promise<number> {
   const ready = await readyPlan(args.plan, io);
   if (!ready.ok) return ready.code;
   const { inputs, context } = ready;
   const { seed = defaultDecideOptions.seed, draws = defaultWindowDraws, model = defaultDecideOptions.model } = args;
-  const asked = args.cut === undefined ? undefined : askedDelay(inputs, args.cut);
+  const asked = args.cut === undefined ? undefined : askedDelay("--cut", inputs, args.cut);
   const pool = await io.openPool(args.workers ?? Math.min(io.cores, 4));
   const run: EnsembleRunner = (spec, from, to, onProgress) => pool.run(spec, from, to, onProgress);
   try {
