@@ -148,6 +148,7 @@ describe("schemas", () => {
     ["a delay that is made", ["--to", "9s"]],
     ["a delay that is not", ["--to", "10s"]],
     ["a reading", ["--before", "22.2mm", "--after", "25.4mm"]],
+    ["a reading past a limit", ["--before", "22.2mm", "--after", "25.4mm", "--to", "9s", "--most-removed", "1s"]],
   ])("cut.schema.json describes every key of %s", async (_, words) => {
     const { json } = await runOver(demoFiles(), [
       "cut",

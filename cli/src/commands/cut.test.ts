@@ -58,12 +58,54 @@ describe("cut()", () => {
     );
   });
 
+  /** 4 s taken out, 10 s left, ± 0.2 s. */
+  const depths = [...words, "--before", "22.2mm", "--after", "25.375mm"];
+
+  test.each([
+    ["10s", "10 s was wanted: that is what it is, as far as the readings tell.", 0],
+    ["10.1s", "10.1 s was wanted: that is what it is, as far as the readings tell.", 3],
+    ["8s", "8 s was wanted: it is 2.0 s longer, and so much is still to be taken out.", 0],
+    ["12s", "12 s was wanted: it is 2.0 s shorter, and what is cut cannot be put back.", 0],
+  ])("a reading is held against --to %s", async (to, word, ends) => {
+    const { out, code } = await runOver(twoEnds, [...depths, "--to", to]);
+    expect(out).toContain(word);
+    expect(code).toBe(ends);
+    expect(out.includes("This tool does not make")).toBe(ends === 3);
+    const { json } = await runOver(twoEnds, [...depths, "--to", to, "--json"]);
+    expect(json().to.difference).toBeCloseTo(10 - Number.parseFloat(to), 9);
+  });
+
+  test.each([
+    ["--most-removed", "3s", "STOP: a limit of the motor's maker is passed: 4.0 s is taken out, most 3 s."],
+    ["--least-left", "11s", "STOP: a limit of the motor's maker is passed: 10.0 s is left, least 11 s."],
+  ])("a reading past %s says stop first, and ends with 3", async (option, limit, word) => {
+    const { out, code } = await runOver(twoEnds, [...depths, option, limit]);
+    expect(out.split("\n")[0]).toBe(word);
+    expect(code).toBe(3);
+    const { json } = await runOver(twoEnds, [...depths, option, limit, "--json"]);
+    expect(json().passed).toMatchObject([{ limit: option.slice(2), allowed: Number.parseFloat(limit) }]);
+  });
+
+  test("a reading at the limits passes none", async () => {
+    const { out, code } = await runOver(twoEnds, [...depths, "--most-removed", "4s", "--least-left", "10s"]);
+    expect(out).not.toContain("STOP");
+    expect(code).toBe(0);
+  });
+
   test.each([
     ["a bare number", ["--to", "9"], "--to"],
     ["a unit of another kind", ["--to", "9mm"], "--to"],
     ["a reading without its other half", ["--before", "22.2mm"], "belong together"],
-    ["a cut that became shallower", ["--before", "25mm", "--after", "22mm"], "a cut only gets deeper"],
-    ["more cut than there is", ["--before", "0mm", "--after", "40mm"], "more was cut than"],
+    [
+      "a cut that became shallower",
+      ["--before", "25mm", "--after", "22mm"],
+      "--after: 22mm found; no less than --before, 25mm, is accepted, since a cut only gets deeper, for example --before 22mm --after 25mm",
+    ],
+    [
+      "more cut than there is",
+      ["--before", "0mm", "--after", "40mm"],
+      "--after: 40mm found, more was cut than a delay of 14 s has; no more than 11.11mm is accepted after 0mm",
+    ],
     ["a grain that the tool was not made for", ["--depth-per-second", "1mm"], "another grain"],
   ])("refuses %s with 2 and a word", async (_, more, word) => {
     const { err, out, code } = await runOver(twoEnds, [...words, ...more]);

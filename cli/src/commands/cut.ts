@@ -1,8 +1,8 @@
-import { cutData, loadAny, toolToEngine } from "@delaywright/documents";
+import { cutData, formatQuantity, loadAny, toolToEngine } from "@delaywright/documents";
 import { achievableSettings, type CutPlan, type CuttingTool, depthReading, type ReadDelay } from "@delaywright/engine";
 import { UsageError } from "../args/usage.js";
 import { EXIT, type Io } from "../io/io.js";
-import type { Wanted } from "../print/answer.js";
+import type { PassedLimit, Wanted } from "../print/answer.js";
 import { readingText, settingsText } from "../print/cut-text.js";
 import { issuesText } from "../print/issues.js";
 import { jsonText } from "../print/json.js";
@@ -36,12 +36,13 @@ function wantedOf(delay: number, settings: readonly CutPlan[]): Wanted {
   };
 }
 
-function wantedJson({ delay, setting, longer, shorter }: Wanted) {
+function wantedJson({ delay, setting, longer, shorter }: Wanted, reading: ReadDelay | undefined) {
   return {
     delay,
     setting: setting && cutData(setting),
     longer: longer && cutData(longer),
     shorter: shorter && cutData(shorter),
+    ...(reading === undefined ? {} : { difference: reading.delay - delay }),
   };
 }
 
@@ -57,6 +58,9 @@ function refuseOtherGrain(tool: CuttingTool, depthPerSecond: number | undefined)
     );
 }
 
+/** A depth as it may be typed. */
+const depth = (value: number): string => formatQuantity(value, "length", "mm").replace(" ", "");
+
 function readingOf(args: CutArgs, tool: CuttingTool): ReadDelay | undefined {
   const { before, after, longest } = args;
   if (before === undefined && after === undefined) return undefined;
@@ -68,11 +72,25 @@ function readingOf(args: CutArgs, tool: CuttingTool): ReadDelay | undefined {
       "this tool names no depth per second; give the motor's, for example --depth-per-second 1/32in",
     );
   if (after < before)
-    throw new UsageError("--after: a depth no less than --before is accepted, since a cut only gets deeper");
+    throw new UsageError(
+      `--after: ${depth(after)} found; no less than --before, ${depth(before)}, is accepted, since a cut only gets deeper, for example --before ${depth(after)} --after ${depth(before)}`,
+    );
   const reading = depthReading({ longest, before, after, depthPerSecond });
   if (reading.delay < 0)
-    throw new UsageError(`--after: more was cut than a delay of ${longest} s has; check both depths and --longest`);
+    throw new UsageError(
+      `--after: ${depth(after)} found, more was cut than a delay of ${longest} s has; no more than ${depth(before + longest * depthPerSecond)} is accepted after ${depth(before)}, for example --before 22.2mm --after 25.4mm`,
+    );
   return reading;
+}
+
+/** The maker's limits that a reading passes. */
+function passedBy({ removed, delay }: ReadDelay, { mostRemoved, leastLeft }: CutArgs): PassedLimit[] {
+  const passed: PassedLimit[] = [];
+  if (mostRemoved !== undefined && removed > mostRemoved + SAME)
+    passed.push({ limit: "most-removed", allowed: mostRemoved, found: removed });
+  if (leastLeft !== undefined && delay < leastLeft - SAME)
+    passed.push({ limit: "least-left", allowed: leastLeft, found: delay });
+  return passed;
 }
 
 /** The settings that a tool makes of an element, or the delay that a depth reading leaves. */
@@ -97,16 +115,17 @@ export async function cut(args: CutArgs, io: Io): Promise<number> {
   };
   const settings = achievableSettings(element, tool);
   const wanted = args.to === undefined ? undefined : wantedOf(args.to, settings);
+  const passed = reading === undefined ? [] : passedBy(reading, args);
   if (args.json) {
     io.out(
       jsonText({
         longest: args.longest,
         settings: settings.map(cutData),
-        ...(wanted === undefined ? {} : { to: wantedJson(wanted) }),
-        ...(reading === undefined ? {} : { reading }),
+        ...(wanted === undefined ? {} : { to: wantedJson(wanted, reading) }),
+        ...(reading === undefined ? {} : { reading, passed }),
       }),
     );
-  } else if (reading !== undefined) io.out(readingText(reading));
+  } else if (reading !== undefined) io.out(readingText(reading, { wanted, passed }));
   else io.out(settingsText(tool.name, settings, wanted));
-  return wanted !== undefined && wanted.setting === null ? EXIT.notGoodEnough : EXIT.done;
+  return passed.length > 0 || wanted?.setting === null ? EXIT.notGoodEnough : EXIT.done;
 }

@@ -30,6 +30,13 @@ export interface Wanted {
   readonly shorter: CutPlan | null;
 }
 
+/** A limit of the motor's maker that a reading passes [s]. */
+export interface PassedLimit {
+  readonly limit: "most-removed" | "least-left";
+  readonly allowed: number;
+  readonly found: number;
+}
+
 /** What was found in one file and in those it leads to. */
 export interface CheckedFile {
   readonly file: string;

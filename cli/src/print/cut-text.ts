@@ -12,7 +12,7 @@ import {
   takeOutWords,
 } from "@delaywright/documents";
 import type { CutPlan, ReadDelay } from "@delaywright/engine";
-import type { Wanted } from "./answer.js";
+import type { PassedLimit, Wanted } from "./answer.js";
 import { table } from "./table.js";
 import { bullet, wrap } from "./wrap.js";
 
@@ -68,12 +68,38 @@ export function settingsText(tool: string, settings: readonly CutPlan[], wanted:
   return `${sections.join("\n\n")}\n`;
 }
 
-/** The delay that a depth reading leaves. */
-export function readingText({ removedDepth, removed, delay, delaySd }: ReadDelay): string {
+/** What a depth reading is held against. */
+export interface HeldAgainst {
+  readonly wanted?: Wanted | undefined;
+  readonly passed: readonly PassedLimit[];
+}
+
+/** How far the delay that is left is from the one that was wanted. */
+function differenceWords({ delay, delaySd }: ReadDelay, wanted: number): string {
+  const difference = delay - wanted;
+  const asked = `${delayWords(wanted)} was wanted`;
+  if (Math.abs(difference) <= delaySd) return `${asked}: that is what it is, as far as the readings tell.`;
+  const much = amount(Math.abs(difference), "s", 1);
+  return difference > 0
+    ? `${asked}: it is ${much} longer, and so much is still to be taken out.`
+    : `${asked}: it is ${much} shorter, and what is cut cannot be put back.`;
+}
+
+function passedWords({ limit, allowed, found }: PassedLimit): string {
+  const told = `${amount(found, "s", 1)} is ${limit === "least-left" ? "left" : "taken out"}`;
+  return `STOP: a limit of the motor's maker is passed: ${told}, ${limit === "least-left" ? "least" : "most"} ${delayWords(allowed)}.`;
+}
+
+/** The delay that a depth reading leaves, held against what was wanted and what the maker allows. */
+export function readingText(reading: ReadDelay, { wanted, passed }: HeldAgainst): string {
+  const { removedDepth, removed, delay, delaySd } = reading;
   return `${[
+    ...passed.map((each) => wrap(passedWords(each))),
     wrap(
       `The delay is now ${amount(delay, "s", 1)} (${glued("±", decimals(delaySd, 1))} from the readings, one sigma): ${amount(removed, "s", 1)} taken out, ${depthWords(removedDepth)}.`,
     ),
+    ...(wanted === undefined ? [] : [wrap(differenceWords(reading, wanted.delay))]),
+    ...(wanted?.setting === null ? [wrap(wantedWords(wanted))] : []),
     wrap(
       "The motor's own scatter comes on top of that. Write the reading down with the motor in hand: decide then reckons with it.",
     ),
