@@ -35,15 +35,22 @@ function codeOf(code: CardCode, note: string, tight: boolean): string {
   return `<div class="${tight ? "fc-code fc-code-tight" : "fc-code"}"><svg viewBox="0 0 ${size} ${size}" role="img" aria-label="QR code of this plan" shape-rendering="crispEdges"><path fill="#fff" d="M0 0h${size}v${size}H0z"/><path fill="#000" d="${path}"/></svg><p>${h(note)}</p></div>`;
 }
 
+/** What several rules look at is named once. */
+function nameOnce(title: string, all: readonly string[]): string {
+  const rules = all.filter((each) => each === title).length;
+  return rules === 1 ? title : `${title} (${rules} rules)`;
+}
+
 /** Looks, what was not checked, and what to mind. */
 export function checksOf(inputs: BodyInputs, amount: CardAmount): Block {
   const { card, code, width } = inputs;
   const looks = checksWith("look", inputs).map((check) => checkText(check, amount.lookMeanings));
   const shown = amount.looksApart || looks.length === 0 ? looks : [looks.join("; ")];
   const missing = card.checks.filter(isMissing).map((check) => wordsForCheck(check.code).title);
+  const named = [...new Set(missing)].map((title) => nameOnce(title, missing));
   const warnings = cardWarnings(card);
   const mind = listed(warnings, amount.warnings, ". ");
-  const not = listed(missing, amount.notChecked, ", ");
+  const not = listed(named, amount.notChecked, ", ");
   const others = [
     ...(not === "" ? [] : [`${words.notChecked} (${missing.length}): ${not}.`]),
     ...(mind === "" ? [] : [`${words.assumed}${mind === seeWords ? ` (${warnings.length})` : ""}: ${mind}.`]),

@@ -56,6 +56,21 @@ describe("cardPage()", () => {
     expect(html.match(/#[0-9a-f]{3,6}\b/gi)?.filter((colour) => !/^#(000|fff|777|999)$/.test(colour))).toEqual([]);
   });
 
+  test("names what several rules look at once", async () => {
+    const { card } = await carded();
+    const [one] = card.checks;
+    if (one === undefined) throw new Error("the demo has a check that does not pass");
+    const unseen = ["cloud-cover", "uninvolved-distance", "uninvolved-distance"].map((code) => ({
+      ...one,
+      verdict: "not-checked",
+      code,
+    }));
+    const { html } = cardPage({ ...card, checks: unseen as unknown as CardData["checks"] }, null, { paper: "a4" });
+    expect(seen(html)).toContain(
+      "Not checked (3): cloud cover, distance to people and property with no part in it (2 rules).",
+    );
+  });
+
   test("hostile names are text and never markup", async () => {
     const { card, parts } = await carded({
       "plan.json": { ...plan, name: hostile, choice: { delay: "9 s", reason: hostile }, flyer: "me.json" },

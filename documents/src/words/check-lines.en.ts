@@ -46,7 +46,7 @@ export function checkLine(check: Check, units: UnitSystem = "metric"): CheckLine
   return {
     id,
     code,
-    name: upperFirst(wordsForCheck(code).title),
+    name: upperFirst(wordsForCheck(code, verdict).title),
     value: value === null ? "" : findingFigure(value, unit, code, units),
     limit: limitWords(check, units),
     verdict,

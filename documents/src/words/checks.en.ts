@@ -187,14 +187,30 @@ const checks: Readonly<Record<CheckCode, CheckWords> & Record<string, CheckWords
   "wind-limit": words("wind", "the wind is above the limit for a launch: wait"),
 });
 
+/** Words for one verdict, where a check looks at two figures and tells the one that is missed. */
+const byVerdict: Readonly<Record<string, Readonly<Record<string, CheckWords>>>> = Object.freeze({
+  "choice-below-least": {
+    stop: words(
+      "how often your own setting holds",
+      "your own setting opens too fast or too low for the recovery to hold as often as you asked for",
+    ),
+    look: words("how often your own setting opens clean", "your own setting opens clean less often than you asked for"),
+  },
+});
+
 /** What of a check is told; its code may be newer than these words. */
 export type ToldCheck = Pick<Check, "verdict" | "value" | "limit" | "unit" | "sense" | "details" | "missing"> & {
   readonly code: string;
 };
 
-/** What a check looks at, and what it means where it does not pass. A code that is not known speaks for itself. */
-export function wordsForCheck(code: string): CheckWords {
-  return own(checks, code) ?? { title: code.replaceAll("-", " "), otherwise: "" };
+/**
+ * What a check looks at, and what it means where it does not pass. A code that is not known speaks for itself.
+ *
+ * @param verdict what it found, where it is told of one plan
+ */
+export function wordsForCheck(code: string, verdict?: Check["verdict"]): CheckWords {
+  const told = verdict === undefined ? undefined : own(own(byVerdict, code) ?? {}, verdict);
+  return told ?? own(checks, code) ?? { title: code.replaceAll("-", " "), otherwise: "" };
 }
 
 /** `most 8.94 m/s`; empty where there is nothing to compare. */
@@ -206,7 +222,7 @@ export function limitWords({ code, limit, unit, sense }: ToldCheck, units: UnitS
 export function meaningWords({ code, verdict, details, missing }: ToldCheck): string {
   const beside = details.map(wordForDetail);
   if (verdict === "not-checked" && missing.length > 0) return `not known: ${missing.map(wordForFact).join(", ")}`;
-  const { otherwise } = wordsForCheck(code);
+  const { otherwise } = wordsForCheck(code, verdict);
   return [...beside, ...(verdict === "pass" || otherwise === "" ? [] : [otherwise])].join("; ");
 }
 
@@ -217,7 +233,7 @@ export function meaningWords({ code, verdict, details, missing }: ToldCheck): st
  * wordForCheck(check); // "guide-exit speed 11.2 m/s, least 13.4 m/s: it leaves the guide too slowly …"
  */
 export function wordForCheck(check: ToldCheck, units: UnitSystem = "metric"): string {
-  const { title } = wordsForCheck(check.code);
+  const { title } = wordsForCheck(check.code, check.verdict);
   const value = check.value === null ? "" : ` ${findingFigure(check.value, check.unit, check.code, units)}`;
   const limit = limitWords(check, units);
   const meaning = meaningWords(check);

@@ -67,7 +67,7 @@ export function endWords(
   if (by === "fires-first") return "the back-up charge fires first too often";
   if (check === null) return "";
   const limit = limitWords(check, units);
-  return `a check says stop: ${wordsForCheck(check.code).title}${limit === "" ? "" : `, ${limit}`}`;
+  return `a check says stop: ${wordsForCheck(check.code, "stop").title}${limit === "" ? "" : `, ${limit}`}`;
 }
 
 /** A lean of the guide: `upright`, `5 deg`. */

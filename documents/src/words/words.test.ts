@@ -5,6 +5,7 @@ import { fieldAt } from "../forms/field-at.js";
 import type { Kind } from "../kinds/kinds.js";
 import { cautions } from "./cautions.en.js";
 import { wordForDetail } from "./check-details.en.js";
+import { checkLine } from "./check-lines.en.js";
 import { wordForCheck, wordsForCheck } from "./checks.en.js";
 import { wordForInput } from "./drivers.en.js";
 import { fieldOfFact, wordForFact } from "./facts.en.js";
@@ -79,6 +80,19 @@ test("wordForCheck() gives value and limit, and what it means where it does not 
   // what passes says only what there is to say beside its figures
   const classed = { ...kept, code: "aviation-class", verdict: "pass", details: ["class-2"] } as const;
   expect(wordForCheck(classed)).toBe("class under the aviation rule: class 2, a high-power rocket");
+});
+
+test("a check of the own setting says which of its odds are meant", () => {
+  const own = { code: "choice-below-least", unit: "odds", sense: "least", details: [], missing: [] } as const;
+  const stop = { ...own, verdict: "stop", value: 0.931, limit: 0.99 } as const;
+  const look = { ...own, verdict: "look", value: 0.012, limit: 0.8 } as const;
+  expect(plain(wordForCheck(stop))).toBe(
+    "how often your own setting holds 93 %, least 99.0 %: your own setting opens too fast or too low for the recovery to hold as often as you asked for",
+  );
+  expect(plain(wordForCheck(look))).toBe(
+    "how often your own setting opens clean 1 %, least 80 %: your own setting opens clean less often than you asked for",
+  );
+  expect(checkLine({ ...stop, id: own.code } as never).name).toBe("How often your own setting holds");
 });
 
 test("findingFigure() has the units that people say", () => {
