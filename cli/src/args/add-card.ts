@@ -2,7 +2,7 @@ import { type Command, Option } from "commander";
 import type { Io } from "../io/io.js";
 import { examples } from "./help.js";
 import { type Act, addDrawing, drawingOf, given, type PlanOptions } from "./options.js";
-import { UsageError } from "./usage.js";
+import { together, UsageError } from "./usage.js";
 
 interface CardOptions extends PlanOptions {
   readonly output?: string;
@@ -35,14 +35,13 @@ export function addCard(program: Command, run: Act, io: Io): void {
         if (plan === undefined)
           throw new UsageError("card: a plan's file is missing, for example delaywright card plan.json -o card.html");
         const { choiceOf } = await import("./values.js");
-        const args = {
-          plan,
-          version: program.version() ?? "",
-          ...output,
-          ...given("paper", options.paper, (text) => choiceOf("--paper", text.toLowerCase(), ["a5", "a4", "letter"])),
-          ...given("units", options.units, (text) => choiceOf("--units", text, ["metric", "imperial"])),
-          ...(await drawingOf(options)),
-        };
+        const args = await together(
+          () => ({ plan, version: program.version() ?? "", ...output }),
+          () =>
+            given("paper", options.paper, (text) => choiceOf("--paper", text.toLowerCase(), ["a5", "a4", "letter"])),
+          () => given("units", options.units, (text) => choiceOf("--units", text, ["metric", "imperial"])),
+          () => drawingOf(options),
+        );
         return card(args, io);
       }),
     );

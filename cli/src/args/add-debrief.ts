@@ -2,6 +2,7 @@ import { type Command, Option } from "commander";
 import type { Io } from "../io/io.js";
 import { examples } from "./help.js";
 import { type Act, addDrawing, drawingOf, given, type PlanOptions } from "./options.js";
+import { together } from "./usage.js";
 
 interface DebriefOptions extends PlanOptions {
   readonly set?: string;
@@ -46,21 +47,21 @@ export function addDebrief(program: Command, run: Act, io: Io): void {
       run(async () => {
         const { choiceOf, positiveOf, wholeOf } = await import("./values.js");
         const { columnsOf } = await import("./columns.js");
-        const args = {
-          plan,
-          log,
-          ...given("set", options.set, (text) => positiveOf("--set", text, "time", "10s")),
-          ...given("number", options.flight, (text) => wholeOf("--flight", text, 1, 1000)),
-          ...given("flights", options.flights, String),
-          ...(options.column === undefined ? {} : { columns: columnsOf(options.column) }),
-          ...given("outcome", options.outcome, (text) =>
-            choiceOf("--outcome", text, ["clean", "fast", "low", "grounded"]),
-          ),
-          ...given("exclude", options.exclude, String),
-          ...given("output", options.output, String),
-          ...given("units", options.units, (text) => choiceOf("--units", text, ["metric", "imperial"])),
-          ...(await drawingOf(options)),
-        };
+        const args = await together(
+          () => ({ plan, log }),
+          () => given("set", options.set, (text) => positiveOf("--set", text, "time", "10s")),
+          () => given("number", options.flight, (text) => wholeOf("--flight", text, 1, 1000)),
+          () => given("flights", options.flights, String),
+          async () => (options.column === undefined ? {} : { columns: await columnsOf(options.column) }),
+          () =>
+            given("outcome", options.outcome, (text) =>
+              choiceOf("--outcome", text, ["clean", "fast", "low", "grounded"]),
+            ),
+          () => given("exclude", options.exclude, String),
+          () => given("output", options.output, String),
+          () => given("units", options.units, (text) => choiceOf("--units", text, ["metric", "imperial"])),
+          () => drawingOf(options),
+        );
         return (await import("../commands/debrief.js")).debrief(args, io);
       }),
     );

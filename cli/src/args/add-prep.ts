@@ -2,6 +2,7 @@ import { type Command, Option } from "commander";
 import type { Io } from "../io/io.js";
 import { examples } from "./help.js";
 import { type Act, addDrawing, drawingOf, given, type PlanOptions } from "./options.js";
+import { together } from "./usage.js";
 
 /** `delaywright prep`. */
 export function addPrep(program: Command, run: Act, io: Io): void {
@@ -17,12 +18,12 @@ export function addPrep(program: Command, run: Act, io: Io): void {
     .action((plan: string, options: PlanOptions & { readonly flight?: string; readonly units?: string }) =>
       run(async () => {
         const { choiceOf } = await import("./values.js");
-        const args = {
-          plan,
-          ...given("units", options.units, (text) => choiceOf("--units", text, ["metric", "imperial"])),
-          ...given("flight", options.flight, (path) => path),
-          ...(await drawingOf(options)),
-        };
+        const args = await together(
+          () => ({ plan }),
+          () => given("units", options.units, (text) => choiceOf("--units", text, ["metric", "imperial"])),
+          () => given("flight", options.flight, (path) => path),
+          () => drawingOf(options),
+        );
         return (await import("../commands/prep.js")).prep(args, io);
       }),
     );

@@ -1,7 +1,8 @@
 import { type Command, Option } from "commander";
 import type { Io } from "../io/io.js";
 import { examples } from "./help.js";
-import { type Act, addDrawing, type PlanOptions, quickDrawingOf } from "./options.js";
+import { type Act, addDrawing, given, type PlanOptions, quickDrawingOf } from "./options.js";
+import { together } from "./usage.js";
 
 interface ShortlistOptions extends PlanOptions {
   readonly motors: string;
@@ -29,15 +30,17 @@ export function addShortlist(program: Command, run: Act, io: Io): void {
     .addHelpText("after", examples.shortlist)
     .action((plan: string, options: ShortlistOptions) =>
       run(async () => {
-        const { aboveZeroOf, aimOf } = await import("./values.js");
-        const height =
-          options.height === undefined ? undefined : aboveZeroOf("--height", options.height, "length", "800m");
-        const args = {
-          plan,
-          motors: options.motors,
-          aim: aimOf(options.aim, height),
-          ...(await quickDrawingOf(options)),
-        };
+        const { aboveZeroOf, aimNameOf, aimOf } = await import("./values.js");
+        const wanted = () =>
+          together(
+            () => given("name", options.aim, aimNameOf),
+            () => given("height", options.height, (text) => aboveZeroOf("--height", text, "length", "800m")),
+          );
+        const args = await together(
+          () => ({ plan, motors: options.motors }),
+          async () => ({ aim: aimOf(await wanted()) }),
+          () => quickDrawingOf(options),
+        );
         return (await import("../commands/shortlist.js")).shortlist(args, io);
       }),
     );

@@ -2,6 +2,7 @@ import { type Command, Option } from "commander";
 import type { Io } from "../io/io.js";
 import { examples } from "./help.js";
 import { type Act, addDrawing, given, type PlanOptions, quickDrawingOf } from "./options.js";
+import { together } from "./usage.js";
 
 /** `delaywright window`. */
 export function addWindow(program: Command, run: Act, io: Io): void {
@@ -18,11 +19,11 @@ export function addWindow(program: Command, run: Act, io: Io): void {
     .action((plan: string, options: PlanOptions & { readonly cut?: string }) =>
       run(async () => {
         const { positiveOf } = await import("./values.js");
-        const args = {
-          plan,
-          ...given("cut", options.cut, (text) => positiveOf("--cut", text, "time", "10s")),
-          ...(await quickDrawingOf(options)),
-        };
+        const args = await together(
+          () => ({ plan }),
+          () => given("cut", options.cut, (text) => positiveOf("--cut", text, "time", "10s")),
+          () => quickDrawingOf(options),
+        );
         return (await import("../commands/window.js")).window(args, io);
       }),
     );

@@ -1,5 +1,5 @@
 import { type LogMapping, type LogQuantity, logQuantities } from "@delaywright/documents";
-import { UsageError } from "./usage.js";
+import { together, UsageError } from "./usage.js";
 
 /** What was said of columns: `null` where no column holds it. */
 export type GivenColumns = { readonly [Key in LogQuantity]?: LogMapping[Key] | null };
@@ -10,15 +10,18 @@ export type GivenColumns = { readonly [Key in LogQuantity]?: LogMapping[Key] | n
  *
  * @param texts one an option
  */
-export function columnsOf(texts: readonly string[]): GivenColumns {
+export function columnsOf(texts: readonly string[]): Promise<GivenColumns> {
   const columns: Record<string, unknown> = {};
-  for (const text of texts) {
+  const read = (text: string) => (): object => {
     const parts = /^\s*([a-z]+)\s*=\s*(.+?)\s*$/i.exec(text);
     const quantity = logQuantities.find((each) => each === parts?.[1]?.toLowerCase());
     if (parts?.[2] === undefined || quantity === undefined) throw wrong(text);
+    if (Object.hasOwn(columns, quantity))
+      throw new UsageError(`--column: ${JSON.stringify(text)} found; ${quantity} is accepted once`);
     columns[quantity] = parts[2] === "none" ? null : columnOf(quantity, parts[2], text);
-  }
-  return columns as GivenColumns;
+    return columns;
+  };
+  return together(...texts.map(read));
 }
 
 function columnOf(quantity: LogQuantity, text: string, whole: string): object {

@@ -51,9 +51,9 @@ Examples:
   delaywright cut two-collar.tool.json --longest 14s --before 22.2mm --after 25.4mm --to 10s
 
 Quantities are written with their unit and without a space, or in quotes: 14s, "1/32 in". With
---before and --after the depths read become the delay that is left, held against --to and the limits.
-A delay that the tool does not make ends with exit code 3 and the nearest that it makes; a reading
-past --most-removed or --least-left ends with 3, too.`,
+--before and --after the depths read become the delay that is left, which is held against --to and
+the limits. A delay that the tool does not make ends with exit code 3 and the nearest that it makes;
+a reading past --most-removed or --least-left ends with 3, too.`,
   shortlist: `
 Examples:
   delaywright shortlist plan.json --motors motors --aim best-odds

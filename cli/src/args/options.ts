@@ -1,4 +1,5 @@
 import { type Command, Option } from "commander";
+import { together } from "./usage.js";
 
 /** What commands that take a plan may be given, as typed. */
 export interface PlanOptions {
@@ -57,21 +58,27 @@ export function addDrawing(
 /** What was given of `addDrawing`, read. */
 export async function drawingOf({ model, ...options }: PlanOptions) {
   const { modelOf } = await import("./values.js");
-  return { ...(await drawsOf(options)), ...given("model", model, modelOf) };
+  return together(
+    () => drawsOf(options),
+    () => given("model", model, modelOf),
+  );
 }
 
 /** As `drawingOf`, without the rigid model. */
 export async function quickDrawingOf({ model, ...options }: PlanOptions) {
   const { quickModelOf } = await import("./values.js");
-  return { ...(await drawsOf(options)), ...given("model", model, quickModelOf) };
+  return together(
+    () => drawsOf(options),
+    () => given("model", model, quickModelOf),
+  );
 }
 
 async function drawsOf({ json, draws, seed, workers }: Omit<PlanOptions, "model">) {
   const { wholeOf } = await import("./values.js");
-  return {
-    ...flag("json", json),
-    ...given("draws", draws, (text) => wholeOf("--draws", text, 1, MOST_DRAWS)),
-    ...given("seed", seed, (text) => wholeOf("--seed", text, 0, MOST_SEED)),
-    ...given("workers", workers, (text) => wholeOf("--workers", text, 1, 32)),
-  };
+  return together(
+    () => flag("json", json),
+    () => given("draws", draws, (text) => wholeOf("--draws", text, 1, MOST_DRAWS)),
+    () => given("seed", seed, (text) => wholeOf("--seed", text, 0, MOST_SEED)),
+    () => given("workers", workers, (text) => wholeOf("--workers", text, 1, 32)),
+  );
 }

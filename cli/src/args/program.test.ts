@@ -61,6 +61,69 @@ describe("runProgram()", () => {
   });
 
   test.each([
+    [
+      ["decide", "plan.json", "--draws", "0", "--seed", "-1", "--model", "foo"],
+      ["--draws", "--seed", "--model"],
+    ],
+    [
+      ["fly", "plan.json", "--delay", "9", "--every", "0s", "--draw", "x"],
+      ["--draw", "--delay", "--every"],
+    ],
+    [
+      ["cut", "tool.json", "--longest", "0s", "--to", "9", "--after", "2s"],
+      ["--longest", "--to", "--after"],
+    ],
+    [
+      ["window", "plan.json", "--cut", "9", "--model", "rigid"],
+      ["--cut", "--model"],
+    ],
+    [
+      ["shortlist", "plan.json", "--motors", ".", "--aim", "x", "--height", "0m", "--seed", "x"],
+      ["--aim", "--height", "--seed"],
+    ],
+    [
+      ["card", "plan.json", "--paper", "a6", "--units", "feet", "--draws", "0"],
+      ["--paper", "--units", "--draws"],
+    ],
+    [
+      ["prep", "plan.json", "--units", "feet", "--seed", "x"],
+      ["--units", "--seed"],
+    ],
+    [
+      ["debrief", "plan.json", "a.csv", "--set", "9", "--column", "x=1", "--column", "y=1", "--workers", "0"],
+      ["--set", "--column", "--column", "--workers"],
+    ],
+  ])("%j tells every option that is wrong at once", async (words, options) => {
+    const { out, err, code } = await runOver(demoFiles(), words);
+    expect(
+      err
+        .trimEnd()
+        .split("\n")
+        .map((line) => line.split(":")[0]),
+    ).toEqual(options);
+    expect({ out, code }).toEqual({ out: "", code: 2 });
+  });
+
+  test.each([
+    [
+      ["fly", "plan.json", "--delay", "9s", "--delay", "10s"],
+      '--delay: given 2 times ("9s", "10s"); it is accepted once\n',
+    ],
+    [["card", "plan.json", "-o", "a", "--output", "b"], '--output: given 2 times ("a", "b"); it is accepted once\n'],
+    [["check", "plan.json", "--json", "--json"], "--json: given 2 times; it is accepted once\n"],
+    [
+      ["decide", "plan.json", "--seed", "1", "--draws", "1", "--seed", "2", "--draws", "2"],
+      '--seed: given 2 times ("1", "2"); it is accepted once\n--draws: given 2 times ("1", "2"); it is accepted once\n',
+    ],
+    [
+      ["debrief", "plan.json", "a.csv", "--column", "height=3:ft", "--column", "height=4:m"],
+      '--column: "height=4:m" found; height is accepted once\n',
+    ],
+  ])("%j says that an option is given twice", async (words, word) => {
+    expect(await runOver(demoFiles(), words)).toMatchObject({ out: "", err: word, code: 2 });
+  });
+
+  test.each([
     [false, 1],
     [true, 2],
   ])("a defect ends with 1, in one line unless debugging (%s)", async (debug, lines) => {

@@ -18,6 +18,8 @@ import {
   type PlanOptions,
   seedOption,
 } from "./options.js";
+import { refuseRepeats } from "./repeats.js";
+import { together } from "./usage.js";
 
 interface CutOptions {
   readonly json?: boolean;
@@ -72,16 +74,14 @@ function addFly(program: Command, run: (act: () => Promise<number>) => Promise<v
     .action((plan: string, options: PlanOptions) =>
       run(async () => {
         const { everyOf, modelOf, positiveOf, wholeOf } = await import("./values.js");
-        const args = {
-          plan,
-          ...flag("json", options.json),
-          ...flag("csv", options.csv),
-          ...given("model", options.model, modelOf),
-          ...given("draw", options.draw, (text) => wholeOf("--draw", text, 0, 10_000_000)),
-          ...given("seed", options.seed, (text) => wholeOf("--seed", text, 0, MOST_SEED)),
-          ...given("delay", options.delay, (text) => positiveOf("--delay", text, "time", "10s")),
-          ...given("every", options.every, everyOf),
-        };
+        const args = await together(
+          () => ({ plan, ...flag("json", options.json), ...flag("csv", options.csv) }),
+          () => given("model", options.model, modelOf),
+          () => given("draw", options.draw, (text) => wholeOf("--draw", text, 0, 10_000_000)),
+          () => given("seed", options.seed, (text) => wholeOf("--seed", text, 0, MOST_SEED)),
+          () => given("delay", options.delay, (text) => positiveOf("--delay", text, "time", "10s")),
+          () => given("every", options.every, everyOf),
+        );
         return (await import("../commands/fly.js")).fly(args, io);
       }),
     );
@@ -109,19 +109,19 @@ function addCut(program: Command, run: (act: () => Promise<number>) => Promise<v
         const { aboveZeroOf, positiveOf } = await import("./values.js");
         const time = (option: string, example: string) => (text: string) => positiveOf(option, text, "time", example);
         const depth = (option: string) => (text: string) => positiveOf(option, text, "length", "22.2mm");
-        const args = {
-          tool,
-          longest: aboveZeroOf("--longest", options.longest, "time", "14s"),
-          ...given("mostRemoved", options.mostRemoved, time("--most-removed", "8s")),
-          ...given("leastLeft", options.leastLeft, time("--least-left", "2s")),
-          ...given("to", options.to, time("--to", "9s")),
-          ...given("before", options.before, depth("--before")),
-          ...given("after", options.after, depth("--after")),
-          ...given("depthPerSecond", options.depthPerSecond, (text) =>
-            aboveZeroOf("--depth-per-second", text, "length", '"1/32 in"'),
-          ),
-          ...flag("json", options.json),
-        };
+        const args = await together(
+          () => ({ tool, ...flag("json", options.json) }),
+          () => ({ longest: aboveZeroOf("--longest", options.longest, "time", "14s") }),
+          () => given("mostRemoved", options.mostRemoved, time("--most-removed", "8s")),
+          () => given("leastLeft", options.leastLeft, time("--least-left", "2s")),
+          () => given("to", options.to, time("--to", "9s")),
+          () => given("before", options.before, depth("--before")),
+          () => given("after", options.after, depth("--after")),
+          () =>
+            given("depthPerSecond", options.depthPerSecond, (text) =>
+              aboveZeroOf("--depth-per-second", text, "length", '"1/32 in"'),
+            ),
+        );
         return (await import("../commands/cut.js")).cut(args, io);
       }),
     );
@@ -201,6 +201,7 @@ export async function runProgram(words: readonly string[], io: Io, version: stri
     addApp,
   ])
     add(program, run, io);
+  program.commands.forEach(refuseRepeats);
   try {
     await program.parseAsync(words, { from: "user" });
     return code;

@@ -69,14 +69,18 @@ export function everyOf(text: string): number {
   throw new UsageError(`--every: ${JSON.stringify(text)} found; 0.001 s or more is accepted, for example 0.05s`);
 }
 
+/** The name of what motors are ordered by. */
+export function aimNameOf(name: string): Aim["by"] {
+  const found = aimChoices.find(({ by }) => by === name);
+  if (found !== undefined) return found.by;
+  throw new UsageError(
+    `--aim: ${JSON.stringify(name)} found; one of ${aimChoices.map(({ by }) => by).join(", ")} is accepted, for example --aim best-odds`,
+  );
+}
+
 /** What motors are ordered by; a height alone asks for the nearest. */
-export function aimOf(name: string | undefined, height: number | undefined): Aim {
-  const by =
-    aimChoices.find((choice) => choice.by === name)?.by ?? (height === undefined ? "best-odds" : "nearest-height");
-  if (name !== undefined && by !== name)
-    throw new UsageError(
-      `--aim: ${JSON.stringify(name)} found; one of ${aimChoices.map((choice) => choice.by).join(", ")} is accepted, for example --aim best-odds`,
-    );
+export function aimOf({ name, height }: { readonly name?: Aim["by"]; readonly height?: number }): Aim {
+  const by = name ?? (height === undefined ? "best-odds" : "nearest-height");
   if (by !== "nearest-height") {
     if (height === undefined) return { by };
     throw new UsageError(`--height: belongs to --aim nearest-height, not to --aim ${by}`);
