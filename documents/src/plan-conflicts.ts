@@ -1,4 +1,5 @@
 import { type DecisionInputs, normalGravity, type Rocket, rocketIssues, thrustIssues } from "@delaywright/engine";
+import { stepsOf } from "./forms/field-path.js";
 import { type Issue, show } from "./issue.js";
 import type { Kind } from "./kinds/kinds.js";
 import { si } from "./kinds/si.js";
@@ -151,9 +152,32 @@ export function rocketConflicts(placed: Placed<"rocket">, rocket: Rocket): Issue
         .replace(/^rocket\.(finSets|transitions)?/, (_, list?: string) => lists[list ?? ""] ?? "")
         .replace(/\.shape\./, ".");
       const field = masses[path]?.[ready ? 1 : 0] ?? path;
-      return { ...placeOfIssue(placed, field, issue.code, undefined, issue.accepted), found: String(issue.found) };
+      const at = placeOfIssue(placed, field, issue.code, typedAt(placed.document, field), issue.accepted);
+      const found = at.found === show(undefined) ? shortNumber(issue.found) : at.found;
+      return { ...at, found, example: examples[issue.code]?.(rocket) ?? "" };
     });
 }
+
+/** What was typed in a field: a text or a number; undefined where it holds more, or nothing. */
+function typedAt(document: object, field: string): string | number | undefined {
+  const typed = stepsOf(field)?.reduce<unknown>(
+    (here, step) =>
+      typeof here === "object" && here !== null && Object.hasOwn(here, step)
+        ? (here as Record<string | number, unknown>)[step]
+        : undefined,
+    document,
+  );
+  return typeof typed === "string" || typeof typed === "number" ? typed : undefined;
+}
+
+function shortNumber(found: number | string): string {
+  return String(typeof found === "number" && Number.isFinite(found) ? Number(found.toPrecision(4)) : found);
+}
+
+/** What would be right, where the words alone leave one reckoning. */
+const examples: Readonly<Record<string, (rocket: Rocket) => string>> = {
+  "ogive-too-blunt": ({ diameter }) => JSON.stringify(formatQuantity(diameter, "length", "mm")),
+};
 
 /** Where the document has another name than the engine. */
 const lists: Readonly<Record<string, string>> = { finSets: "fins", transitions: "sections" };

@@ -104,6 +104,26 @@ describe("readDocument()", () => {
       'nose: a list of 0 found; the nose is accepted, for example { "shape": "ogive", "length": "300 mm" }',
     ],
     [
+      "an empty list",
+      bent(plan, ["weather", "aloft"], []),
+      "weather.aloft: a list of 0 found; a list of 1 or more is accepted",
+    ],
+    [
+      "a list that is too long",
+      bent(plan, ["weather", "aloft"], Array(201).fill({ height: "9 m", wind: "1 m/s", from: "2 deg" })),
+      "weather.aloft: a list of 201 found; a list of up to 200 is accepted",
+    ],
+    [
+      "a text that is too long",
+      { ...plan, note: "x".repeat(10_001) },
+      `note: "${"x".repeat(68)}… found; a text of up to 10000 letters is accepted`,
+    ],
+    [
+      "a temperature that cannot be",
+      bent(plan, ["weather", "temperature"], "-300 degC"),
+      'weather.temperature: "-300 degC" found; a temperature with its unit, from -90 degC to 70 degC is accepted, for example "12 degC"',
+    ],
+    [
       "stages",
       { ...rocket, stages: 2 },
       "stages: not covered; one stage with one motor is accepted: clusters, staging and air starts are not covered",

@@ -283,7 +283,12 @@ describe("planToEngine()", () => {
     [
       "fins that hang off the tube, which the engine refuses",
       { "demo.rocket.json": bent(rocket, ["fins", 0, "at"], "1.45 m") },
-      "demo.rocket.json: fins[0].at: 1.45 found; 0 … 1.34 m, so that the root ends on the body is accepted",
+      'demo.rocket.json: fins[0].at: "1.45 m" found; 0 … 1.34 m, so that the root ends on the body is accepted',
+    ],
+    [
+      "an ogive that is too blunt",
+      { "demo.rocket.json": bent(rocket, ["nose", "length"], "1 in") },
+      'demo.rocket.json: nose.length: "1 in" found; length ≥ 0.5 diameters is accepted, for example "76 mm"',
     ],
   ];
   test.each(conflicts)("says what is wrong with %s", async (_, changed, line) => {

@@ -49,8 +49,17 @@ function translateOne(issue: ZodIssue, base: Path, root: z.ZodType, value: unkno
     case "invalid_type":
       return [fault(codeOf(found), facts?.accepted ?? plainType(issue.expected))];
     default:
-      return [fault("out-of-range", facts?.accepted ?? "another value")];
+      return [fault("out-of-range", facts?.accepted ?? sizeWords(issue))];
   }
+}
+
+/** How long a list or a text may be. */
+function sizeWords(issue: ZodIssue): string {
+  if (issue.code === "too_small" && issue.origin === "array") return `a list of ${issue.minimum} or more`;
+  if (issue.code === "too_big" && issue.origin === "array") return `a list of up to ${issue.maximum}`;
+  return issue.code === "too_big" && issue.origin === "string"
+    ? `a text of up to ${issue.maximum} letters`
+    : "another value";
 }
 
 function codeOf(found: unknown, otherwise = "wrong-type"): string {

@@ -68,7 +68,8 @@ function quantityIssue(
     return inside ? undefined : { ...facts, code: "out-of-range", example: JSON.stringify(facts.example) };
   }
   if (first === undefined) return undefined;
-  const { accepted } = dimensions.length > 1 ? facts : first;
+  const ranged = first.code === "beyond-bounds" && within(limits) !== "";
+  const { accepted } = dimensions.length > 1 || ranged ? facts : first;
   return { code: first.code, accepted, example: JSON.stringify(facts.example) };
 }
 

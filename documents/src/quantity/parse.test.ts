@@ -95,6 +95,14 @@ describe("parseQuantity()", () => {
     expect(parsed.ok ? "" : parsed.issue.accepted).toContain('"1500 ft" or "1.500 ft"');
   });
 
+  test.each([
+    ["-300 degC", "temperature", "a temperature with its unit, from -173.15 degC to 726.85 degC"],
+    ["1e300 ms", "time", "a time with its unit, from -1000000000 ms to 1000000000 ms"],
+  ] as const)("says what range is accepted where %j is beyond it", (text, dimension, accepted) => {
+    const parsed = parseQuantity(text, dimension);
+    expect(parsed.ok ? "" : parsed.issue.accepted).toBe(accepted);
+  });
+
   test("gives the same SI value in every unit of a dimension, to 1e-12", () => {
     const dimensions = (Object.keys(units) as Dimension[]).filter((each) => each !== "temperature");
     fc.assert(

@@ -1,4 +1,5 @@
 import { quantityWords } from "../words/accepted.en.js";
+import { formatQuantity } from "./format.js";
 import { bounds, type Dimension, dimensionsOf, findUnit, pairs, type Unit, units } from "./units.js";
 
 /** Why a text is no quantity. */
@@ -71,7 +72,10 @@ export function parseQuantity(
   const signed = sign === "-" ? -read.amount : read.amount;
   const value = (signed + read.unit.offset) * read.unit.factor;
   const [least, most] = bounds[dimension];
-  if (!Number.isFinite(value) || value < least || value > most) return refuse("beyond-bounds");
+  if (!Number.isFinite(value) || value < least || value > most) {
+    const [from, to] = [least, most].map((bound) => formatQuantity(bound, dimension, read.unit.symbol, { digits: 5 }));
+    return refuse("beyond-bounds", `${accepted}, from ${from} to ${to}`);
+  }
   return { ok: true, value: value === 0 ? 0 : value, unit: read.unit.symbol };
 }
 
