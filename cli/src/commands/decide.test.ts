@@ -41,6 +41,12 @@ const longNames = {
   },
 };
 
+test("one draw of a plan with a spread is not called a flight without spread", async () => {
+  const { out } = await runOver(demoFiles(), ["decide", "plan.json", "--draws", "1"]);
+  expect(out).toMatch(/^One flight, which makes no odds: (not )?clean, /m);
+  expect(out.replace(/\s+/g, " ")).not.toMatch(/without (any )?spread/);
+});
+
 describe("decide()", () => {
   test("answers first: the cut and its odds on the first line, and ends with 0", async () => {
     const { out, err, code } = await runOver(demoFiles(), ["decide", "plan.json", ...few]);

@@ -244,7 +244,7 @@ export function cardWarnings({ warnings }: CardData): string[] {
 export function cardBasis(card: CardData, brief: boolean): string {
   const { suggested, draws, seed, model, version } = card;
   const rests = suggested?.setting == null ? "" : ` They rest on ${restsWords(card, suggested.setting)}.`;
-  const odds = draws === 1 ? "One flight without spread" : `Odds of ${draws} flights`;
+  const odds = draws === 1 ? "One flight, which makes no odds" : `Odds of ${draws} flights`;
   const how = `${odds}, ${model} model, seed ${seed}, delaywright ${version}`;
   return brief ? `${how}.` : `${how}; they hold if the charge fires and the rocket separates.${rests}`;
 }

@@ -63,10 +63,10 @@ export const noDelayWords = "No delay to cut: this motor has none.";
 /** Said of a motor that is cut too deep for anything here. */
 export const doNotFlyWords = "do not fly this motor as it is cut: see below.";
 
-/** `91 % clean (± 0.6), holds 99.6 %`. */
+/** `91 % clean (± 0.6), holds 99.6 %`; of one flight, drawn or without spread, only how it ended. */
 export function oddsWords({ odds, firesFirst }: Pick<SettingData, "odds" | "firesFirst">, draws: number): string {
   if (draws === 1)
-    return `One flight without spread: ${odds.clean > 0.5 ? "clean" : "not clean"}, ${odds.holds > 0.5 ? "holds" : "does not hold"}`;
+    return `One flight, which makes no odds: ${odds.clean > 0.5 ? "clean" : "not clean"}, ${odds.holds > 0.5 ? "holds" : "does not hold"}`;
   const points = odds.error < 0.0005 ? glued("under", "0.1") : decimals(100 * odds.error, 1);
   const error = odds.error > 0 ? ` (${glued("±", points)})` : "";
   const fires = firesFirst === null ? "" : `fires before the electronics in ${percent(firesFirst)}; if that fails, `;

@@ -60,7 +60,7 @@ export function restsWords(
   { draws, given, warnings, learned }: Pick<DecisionData, "draws" | "given" | "warnings" | "learned">,
   { delaySd }: SettingData,
 ): string {
-  if (draws === 1) return "one flight, without any spread";
+  if (draws === 1) return "one flight, which makes no odds";
   const { seconds, fraction } = given.delayScatter;
   const standard = seconds === defaultSpread.delay.seconds && fraction === defaultSpread.delay.fraction;
   const scatter = `${amount(delaySd, "s", 1)} one sigma`;
