@@ -23,8 +23,8 @@ Examples:
   delaywright check *.json
   delaywright app
 
-Exit codes: 0 done; 2 wrong input or usage; 3 done, but no setting reaches the plan's least odds, or a
-check says stop; 1 a defect of ours.`,
+Exit codes: 0 done; 2 wrong input or usage; 3 done, but no setting reaches the plan's least odds, a
+check says stop, or the answer is no: each command's help says when; 1 a defect of ours.`,
   decide: `
 Examples:
   delaywright decide plan.json
@@ -43,7 +43,8 @@ Examples:
   delaywright fly plan.json --draw 17 --json
 
 Without --delay the plan's own choice or the motor's fixed delay opens the rocket; without those
-nothing does. The trajectory is in SI units and ends at the opening.`,
+nothing does. The trajectory is in SI units and ends at the opening. A flight that never lifts off,
+never leaves the guide or never lands ends with exit code 3.`,
   cut: `
 Examples:
   delaywright cut two-collar.tool.json --longest 14s

@@ -71,7 +71,7 @@ function openingWords({ fired, descent }: Flown): string[] {
   const lands =
     landing === null
       ? ""
-      : ` Lands after ${amount(landing.time, "s", 1)} at ${amount(landing.descentSpeed, "m/s", 1)} down and ${amount(landing.groundSpeed, "m/s", 1)} over ground, ${placeWords(landing.position[0], landing.position[1])}.`;
+      : ` Lands after ${amount(landing.time, "s", 1)} at ${amount(landing.descentSpeed, "m/s", 1)} down and ${amount(landing.groundSpeed, "m/s", 1)} in all, ${placeWords(landing.position[0], landing.position[1])}.`;
   return [line, `On the way down: ${down.join("; ")}.${lands}`];
 }
 

@@ -50,6 +50,7 @@ export interface DescentData {
     readonly east: number;
     readonly north: number;
     readonly descentSpeed: number;
+    /** Downward and sideways together. */
     readonly groundSpeed: number;
     /** [J] */
     readonly energy: number;

@@ -55,7 +55,7 @@ export function descentSentence({ openings, landing }: DescentData, units: UnitS
   const down =
     landing === null
       ? ""
-      : ` Lands after ${seconds(landing.time)} at ${figureWords(landing.descentSpeed, "speed", units)} down and ${figureWords(landing.groundSpeed, "speed", units)} over ground, ${figureWords(landing.energy, "energy", units)}, ${placeWords(landing.east, landing.north, units)}.`;
+      : ` Lands after ${seconds(landing.time)} at ${figureWords(landing.descentSpeed, "speed", units)} down and ${figureWords(landing.groundSpeed, "speed", units)} in all, ${figureWords(landing.energy, "energy", units)}, ${placeWords(landing.east, landing.north, units)}.`;
   return `Opened at the delay to cut: ${opened.join("; ")}.${down}`;
 }
 

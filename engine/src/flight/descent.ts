@@ -25,6 +25,7 @@ export interface Descent {
     readonly position: Vec3;
     /** Downward [m/s]. */
     readonly descentSpeed: number;
+    /** Over ground, downward and sideways together [m/s]. */
     readonly groundSpeed: number;
     /** Kinetic energy of the whole rocket over ground [J]. */
     readonly energy: number;

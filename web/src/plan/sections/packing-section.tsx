@@ -80,7 +80,7 @@ function Facts({ told, units }: FactsProps) {
             <Fact name="Lands at" note="downward">
               {amountIn(landing.descentSpeed, "speed", units)}
             </Fact>
-            <Fact name="Over ground" note="with the wind">
+            <Fact name="In all" note="with the drift">
               {amountIn(landing.groundSpeed, "speed", units)}
             </Fact>
             <Fact name="Energy" note="at landing">
