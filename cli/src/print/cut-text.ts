@@ -74,14 +74,14 @@ export interface HeldAgainst {
   readonly passed: readonly PassedLimit[];
 }
 
-/** How far the delay that is left is from the one that was wanted. */
+/** How far the delay that is left is from the one that was wanted; within two sigma of the readings it is the same. */
 function differenceWords({ delay, delaySd }: ReadDelay, wanted: number): string {
   const difference = delay - wanted;
   const asked = `${delayWords(wanted)} was wanted`;
-  if (Math.abs(difference) <= delaySd) return `${asked}: that is what it is, as far as the readings tell.`;
+  if (Math.abs(difference) <= 2 * delaySd) return `${asked}: that is what it is, as far as the readings tell.`;
   const much = amount(Math.abs(difference), "s", 1);
   return difference > 0
-    ? `${asked}: it is ${much} longer, and so much is still to be taken out.`
+    ? `${asked}: it is ${much} longer.`
     : `${asked}: it is ${much} shorter, and what is cut cannot be put back.`;
 }
 

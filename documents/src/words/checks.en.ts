@@ -191,10 +191,10 @@ const checks: Readonly<Record<CheckCode, CheckWords> & Record<string, CheckWords
 const byVerdict: Readonly<Record<string, Readonly<Record<string, CheckWords>>>> = Object.freeze({
   "choice-below-least": {
     stop: words(
-      "how often your own setting holds",
+      "odds that your own setting holds",
       "your own setting opens too fast or too low for the recovery to hold as often as you asked for",
     ),
-    look: words("how often your own setting opens clean", "your own setting opens clean less often than you asked for"),
+    look: words("odds that your own setting opens clean", "your own setting opens clean less often than you asked for"),
   },
 });
 

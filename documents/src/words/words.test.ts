@@ -87,12 +87,12 @@ test("a check of the own setting says which of its odds are meant", () => {
   const stop = { ...own, verdict: "stop", value: 0.931, limit: 0.99 } as const;
   const look = { ...own, verdict: "look", value: 0.012, limit: 0.8 } as const;
   expect(plain(wordForCheck(stop))).toBe(
-    "how often your own setting holds 93 %, least 99.0 %: your own setting opens too fast or too low for the recovery to hold as often as you asked for",
+    "odds that your own setting holds 93 %, least 99.0 %: your own setting opens too fast or too low for the recovery to hold as often as you asked for",
   );
   expect(plain(wordForCheck(look))).toBe(
-    "how often your own setting opens clean 1 %, least 80 %: your own setting opens clean less often than you asked for",
+    "odds that your own setting opens clean 1 %, least 80 %: your own setting opens clean less often than you asked for",
   );
-  expect(checkLine({ ...stop, id: own.code } as never).name).toBe("How often your own setting holds");
+  expect(checkLine({ ...stop, id: own.code } as never).name).toBe("Odds that your own setting holds");
 });
 
 test("findingFigure() has the units that people say", () => {
