@@ -98,7 +98,7 @@ const checks: Readonly<Record<CheckCode, CheckWords> & Record<string, CheckWords
   ),
   "instructions-not-confirmed": words(
     "the motor's instructions on shortening the delay",
-    "no cut is shown until you have confirmed that the motor's own instructions allow it: delay.instructions.allowCutting",
+    "until you have confirmed that they allow it, no cut is shown, and none that was made counts as allowed: delay.instructions.allowCutting",
   ),
   "keep-off-zones": words(
     "opened landings in a keep-off zone",
@@ -154,7 +154,7 @@ const checks: Readonly<Record<CheckCode, CheckWords> & Record<string, CheckWords
   ),
   "removal-within-limit": words(
     "what is taken out of the delay",
-    "more would be taken out than the motor's instructions allow",
+    "more than the motor's instructions allow to be taken out",
   ),
   retention: words("what keeps the motor in", "the ejection charge pushes the motor out of the tube too"),
   "road-distance": words(

@@ -277,6 +277,21 @@ test("decide() says over-cut only where the element as it is opens too early", a
   expect(toCut!.homeCut).toBeNull();
 });
 
+test("decide() holds the maker's rules on cutting against an element that is already cut", async () => {
+  const { delay } = heavyPlan.motor;
+  const read = (cuttingConfirmed: boolean, mostRemoved: number): DecisionInputs => ({
+    ...heavyPlan,
+    motor: { ...heavyPlan.motor, delay: { ...delay, cuttingConfirmed, mostRemoved } as typeof delay },
+    cutSoFar: { removedDepth: 2 * perSecond, depthError: 0.1e-3 },
+  });
+  const stops = async (inputs: DecisionInputs) =>
+    (await decide(inputs, { draws: 64 })).checks.filter((c) => c.verdict === "stop").map((c) => c.code);
+  expect((await decide(read(true, 8), { draws: 64 })).toCut!.removed).toBe(2);
+  const good = await stops(read(true, 8));
+  expect(await stops(read(false, 8))).toEqual(["instructions-not-confirmed", ...good]);
+  expect(await stops(read(true, 1))).toEqual(["removal-within-limit", ...good]);
+});
+
 test("decide() finds the nominal and the drawn landings downwind or upwind of the same side", async () => {
   const windy = { ...calmPlan, wind: windFrom(6, 200) };
   const { unopened, flight, opened } = await decide(windy, { draws });

@@ -1,4 +1,4 @@
-import { expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
 import { windFrom } from "../../reference/trajectories/inputs.js";
 import { plan } from "../../test/plan.js";
 import { settingWith } from "../../test/settings.js";
@@ -180,6 +180,47 @@ test("cuttingFacts() ask for confirmed instructions that name the tool at hand, 
   expect(stops(change({ mostRemoved: 4 }), 4.01)).toEqual(["removal-within-limit"]);
   expect(cuttingFacts(change({ mostRemoved: 12, leastLeft: 4 }), 3).mostRemoved).toBe(10);
   expect(cuttingFacts(plan, 3).mostRemoved).toBeNull();
+});
+
+describe("cuttingFacts() of an element that was cut before, with nothing more to come off", () => {
+  const { delay } = plan.motor;
+  if (delay.kind !== "adjustable") throw new Error("not adjustable");
+  const perSecond = 0.79375e-3;
+  const read = (seconds: number, d: Partial<typeof delay> = {}): DecisionInputs => ({
+    ...plan,
+    motor: { ...plan.motor, delay: { ...delay, ...d } },
+    cutSoFar: { removedDepth: seconds * perSecond, depthError: 0.1 * perSecond },
+  });
+  const verdicts = (inputs: DecisionInputs) =>
+    Object.fromEntries(checksOf(cuttingFacts(inputs, null)).map(({ code, verdict }) => [code, verdict]));
+
+  test("hold the maker's rules against what was taken out", () => {
+    expect(verdicts(read(5, { cuttingConfirmed: false }))["instructions-not-confirmed"]).toBe("stop");
+    expect(verdicts(read(5, { toolNamed: "another tool" }))["tool-not-named"]).toBe("stop");
+    expect(verdicts(read(5, { mostRemoved: 4 }))["removal-within-limit"]).toBe("stop");
+    expect(verdicts(read(5, { leastLeft: 10 }))["removal-within-limit"]).toBe("stop");
+    expect(verdicts(read(5, { mostRemoved: 8 }))).toMatchObject({
+      "instructions-not-confirmed": "pass",
+      "tool-not-named": "pass",
+      "removal-within-limit": "pass",
+    });
+    // a depth was read before the cut, none after it
+    expect(cuttingFacts(read(0), null)).toEqual({ cuts: false });
+  });
+
+  test("take no element for over a limit by the reading's own error, two sigma of 0.1 s", () => {
+    expect(cuttingFacts(read(5.19, { mostRemoved: 5 }), null).removed).toBe(5);
+    expect(verdicts(read(5.19, { mostRemoved: 5 }))["removal-within-limit"]).toBe("pass");
+    expect(cuttingFacts(read(5.21, { mostRemoved: 5 }), null).removed).toBeCloseTo(5.21, 9);
+    expect(verdicts(read(5.21, { mostRemoved: 5 }))["removal-within-limit"]).toBe("stop");
+  });
+
+  test("do not take for known what is not: with which tool, or how many seconds, it was cut", () => {
+    const { tool: _, ...toolless } = read(5, { mostRemoved: 8, depthPerSecond: perSecond });
+    expect(verdicts(toolless)).toMatchObject({ "tool-not-named": "not-checked", "removal-within-limit": "pass" });
+    const { tool: __, ...unknownGrain } = read(5, { mostRemoved: 8 });
+    expect(verdicts(unknownGrain)["removal-within-limit"]).toBe("not-checked");
+  });
 });
 
 const best = settingWith(10, { clean: 0.9, holds: 0.995 });

@@ -1,6 +1,7 @@
 import type { FlightResult } from "../flight/result.js";
 import { speedOf } from "../flight/trajectory.js";
 import { burnOf } from "../motor/burn.js";
+import { delayOfDepth } from "../motor/delay.js";
 import { parseDesignation } from "../motor/designation.js";
 import { isHighPowerRocket } from "../motor/high-power.js";
 import { motorClass } from "../motor/motor-class.js";
@@ -9,8 +10,9 @@ import { smallestWidth } from "../packing/zone-width.js";
 import type { RuleFacts } from "../rules/facts.js";
 import type { Decision, Setting, Stability } from "./decision.js";
 import { distanceToEdge, distanceToLines } from "./ground-distance.js";
-import type { DecisionInputs } from "./inputs.js";
+import type { CutSoFar, DecisionInputs } from "./inputs.js";
 import type { Landed, Landings, Packing } from "./landed.js";
+import { depthPerSecondOf } from "./removals.js";
 import { validityOf } from "./warnings.js";
 import { windNearGround } from "./wind-near-ground.js";
 
@@ -100,23 +102,44 @@ function chargeFacts({ motor, packing, recovery }: DecisionInputs) {
   };
 }
 
+/** Sigmas of a reading by which an element must be over a limit to be held for over it. Own default, no source. */
+const readingSigmas = 2;
+
 /**
- * Facts of cutting an element.
+ * Facts of cutting an element: of what is to be taken out, and of what has been taken out already. The maker's rules hold for
+ * both, and what the motor's instructions allow is asked wherever a reading says that anything is gone.
  *
- * @param removed in all, once it is cut [s]; null: nothing is to be cut
+ * A reading strays. One that is over the most by no more than two sigma of it may be of an element that is just at it, and
+ * counts as that; one that is over by more counts as it was read. Where no tool is at hand for an element that was cut before,
+ * with which it was cut is not known.
+ *
+ * @param removed in all, once it is cut [s]; null: nothing more is to be cut
  */
-export function cuttingFacts({ motor, tool }: DecisionInputs, removed: number | null): RuleFacts {
+export function cuttingFacts({ motor, tool, cutSoFar }: DecisionInputs, removed: number | null): RuleFacts {
   const { delay } = motor;
-  if (delay.kind !== "adjustable" || removed === null) return { cuts: false };
+  const alreadyCut = cutSoFar !== undefined && cutSoFar.removedDepth > 0;
+  if (delay.kind !== "adjustable" || (removed === null && !alreadyCut)) return { cuts: false };
   const most = Math.min(delay.mostRemoved, delay.leastLeft > 0 ? delay.longest - delay.leastLeft : delay.mostRemoved);
-  return {
+  return known({
     cuts: true,
-    removed,
+    removed: removed ?? readRemoval(cutSoFar!, depthPerSecondOf(delay, tool), most),
     mostRemoved: Number.isFinite(most) ? most : null,
     instructionsConfirmed: delay.cuttingConfirmed,
     toolNamed: delay.toolNamed ?? null,
-    tool: tool?.name ?? null,
-  };
+    tool: tool?.name ?? (removed === null ? undefined : null),
+  });
+}
+
+/** What a reading says is gone, beyond its own error where that decides [s]; undefined where no depth per second is known. */
+function readRemoval(
+  { removedDepth, depthError }: CutSoFar,
+  depthPerSecond: number | undefined,
+  most: number,
+): number | undefined {
+  if (depthPerSecond === undefined) return undefined;
+  const read = delayOfDepth(removedDepth, depthPerSecond);
+  const atLeast = delayOfDepth(removedDepth - readingSigmas * depthError, depthPerSecond);
+  return read > most && atLeast <= most ? most : read;
 }
 
 /** What was judged of the settings. */

@@ -164,7 +164,7 @@ export interface RuleFacts {
   /** An element that was cut too deep: its delay now [s], and that nothing helps; null: it was not. */
   readonly overCut?: { readonly delay: number; readonly doNotFly: boolean } | null;
 
-  /** Something is to be cut off the delay. */
+  /** Something was cut off the delay, or is to be. */
   readonly cuts?: boolean;
   /** Taken off the delay in all [s]. */
   readonly removed?: number;
