@@ -21,12 +21,12 @@ story("A motor is chosen by a height to reach, under the ceiling, and goes into 
     await list.judged();
     await list.bringDemoMotors();
     await expect(list.progress).toBeVisible();
-    expect(await list.judged()).toMatch(/^\d+ of 51 motors suit Demo rocket 76 here today/);
+    expect(await list.judged()).toMatch(/^\d+ of 51 motors are left for Demo rocket 76 here today/);
   });
 
   const rows = await story.step("the nearest to the height comes first, each with its cut and odds", async () => {
     await list.aimAt("Nearest to a height", `${HEIGHT} m`);
-    await expect(list.section("Nothing speaks against")).toContainText(/nearest to 600\sm first/);
+    await expect(list.section("Not refused")).toContainText(/nearest to 600\sm first/);
     const found = await list.rows();
     expect(found.length).toBeGreaterThan(5);
     const far = found.map(({ median }) => Math.abs((median ?? 0) - HEIGHT));

@@ -31,9 +31,9 @@ const flyer = {
 };
 
 describe("shortlist()", () => {
-  test("leads with how many suit and with the first of them, its cut and its odds", async () => {
+  test("leads with how many are left and with the first of them, its cut and its odds", async () => {
     const { out, err, code } = await runOver(files(), asked);
-    expect(out).toMatch(/^2 of 6 motors suit Demo rocket 76 here today, best odds of a clean opening first\./);
+    expect(out).toMatch(/^2 of 6 motors are left for Demo rocket 76 here today, best odds of a clean opening first\./);
     expect(out.split("\n\n")[0]?.replaceAll("\n", " ")).toMatch(
       /Demo [AB]: cut to \d+ s; \d+ % clean .*, holds .*; top \d+ m\.$/,
     );
@@ -53,7 +53,7 @@ describe("shortlist()", () => {
     const section = (head: string) => out.split("\n\n").find((each) => each.startsWith(head)) ?? "";
     expect(section("Refused")).toMatch(/Too wide for the mount, most 38 mm: Demo wide 54 mm/);
     expect(section("Refused")).toMatch(/Thrust to weight, least 3: Demo weak 1\.\d/);
-    expect(section("Motors that nothing speaks against")).not.toMatch(/Demo (wide|weak|broken)/);
+    expect(section("Motors that are not refused")).not.toMatch(/Demo (wide|weak|broken)/);
   });
 
   test("tells what is wrong with a broken motor and goes on; documents of other kinds are passed over", async () => {

@@ -77,7 +77,7 @@ function ranking(data: ShortlistData): string[] {
   const note = aimNote(data);
   const shown = columns.slice(0, ranked.some(({ price }) => price !== null) ? columns.length : -1);
   return [
-    `Motors that nothing speaks against, ${aimWords(data.aim)} first`,
+    `Motors that are not refused, ${aimWords(data.aim)} first`,
     table(
       shown,
       ranked.map((each, i) => row(each, cuts[i] ?? "").slice(0, shown.length)),
@@ -88,7 +88,7 @@ function ranking(data: ShortlistData): string[] {
   ];
 }
 
-/** A shortlist for a person: what suits first, then what was refused, by its reasons. */
+/** A shortlist for a person: what is left first, then what was refused, by its reasons. */
 export function shortlistText(data: ShortlistData, colour: boolean): string {
   const style = styleFor(colour);
   const headed = (lines: readonly string[]): string | null => {

@@ -32,7 +32,7 @@ export interface MotorRowData extends MotorName, CandidateFigures {
   readonly toCut: MotorCutData | null;
 }
 
-/** A motor that nothing speaks against. */
+/** A motor that is not refused, with what asks for a look. */
 export interface RankedData extends MotorRowData {
   readonly looks: readonly MotorLook[];
   readonly notChecked: readonly NotChecked[];

@@ -75,9 +75,9 @@ const data: ShortlistData = {
 };
 
 describe("shortlistHead()", () => {
-  test("says how many suit, by what they are ordered, and the first with its cut and its odds", () => {
+  test("says how many are left, by what they are ordered, and the first with its cut and its odds", () => {
     expect(plain(shortlistHead(data))).toBe(
-      "1 of 1 motors suits Demo rocket 76 here today, nearest to 600 m first. Demo A: cut to 9 s; 91 % clean (± 1.0), holds 99.5 %; top 614 m.",
+      "1 of 1 motors is left for Demo rocket 76 here today, nearest to 600 m first. Demo A: cut to 9 s; 91 % clean (± 1.0), holds 99.5 %; top 614 m.",
     );
   });
 
@@ -147,7 +147,7 @@ test("rowNotes() tells looks with value and limit, and what could not be checked
     notChecked: [{ code: "motor-certified", missing: ["motorCertified"] }],
   });
   expect(notes).toEqual([
-    "thrust to weight 4.9, least 5",
+    "look: thrust to weight 4.9, least 5",
     "not checked: certificate of the motor, since who certified the motor is not known",
   ]);
 });

@@ -162,7 +162,7 @@ export function rowNotes(
       const figures = [refusalFound(look as Refusal, units), refusalLimit(look as Refusal, units)].filter(
         (each) => each !== "",
       );
-      return [wordForRefusal(look.code), figures.join(", ")].filter((each) => each !== "").join(" ");
+      return ["look:", wordForRefusal(look.code), figures.join(", ")].filter((each) => each !== "").join(" ");
     }),
     ...notChecked.map(notCheckedWords),
   ];
@@ -182,7 +182,7 @@ export function motorCutWords(toCut: MotorCutData | null): string {
   return kind === "uncut" ? `leave it at ${delay}, no cut` : `${delay}, no cut is shown`;
 }
 
-/** The first lines of a shortlist: how many suit, and the first of them with its cut and odds. */
+/** The first lines of a shortlist: how many are left, and the first of them with its cut and odds. */
 export function shortlistHead(data: ShortlistData, units: UnitSystem = "metric"): string {
   const { ranked, refused, unjudged, context, aim, draws } = data;
   const asked = ranked.length + refused.reduce((sum, { motors }) => sum + motors.length, 0) + unjudged.length;
@@ -191,7 +191,7 @@ export function shortlistHead(data: ShortlistData, units: UnitSystem = "metric")
   if (first === undefined) return `None of ${asked} motors is left for ${context.rocket} here today.`;
   const odds = first.toCut === null ? "" : `; ${oddsWords(first.toCut, draws)}`;
   const top = first.height === null ? "" : `; top ${amountIn(first.height.p50, "distance", units)}`;
-  return `${ranked.length} of ${asked} motors ${ranked.length === 1 ? "suits" : "suit"} ${context.rocket} here today, ${aimWords(aim, units)} first. ${first.name}: ${motorCutWords(first.toCut)}${odds}${top}.`;
+  return `${ranked.length} of ${asked} motors ${ranked.length === 1 ? "is" : "are"} left for ${context.rocket} here today, ${aimWords(aim, units)} first. ${first.name}: ${motorCutWords(first.toCut)}${odds}${top}.`;
 }
 
 /** How the columns are read. */
@@ -200,5 +200,5 @@ export const shortlistColumnsNote =
 
 /** On how many flights the rows rest, and that the one that is flown is to be decided anew. */
 export function shortlistBasis({ draws, seed, model }: Pick<ShortlistData, "draws" | "seed" | "model">): string {
-  return `${draws} draws a motor, seed ${seed}, ${model} model: enough to tell motors apart. Ask decide of the one that you take: it tells how the delay is cut.`;
+  return `${draws} draws a motor, seed ${seed}, ${model} model: enough to tell motors apart. Ask decide of the one that you take: it tells how the delay is cut, and holds it against all rules, landing energy and those of flyer, field and day among them.`;
 }

@@ -21,7 +21,7 @@ interface MotorRowProps {
   readonly onNew: () => void;
 }
 
-/** A motor that nothing speaks against: its cut and odds, its figures in sentences, and what can be done with it. */
+/** A motor that is not refused: its cut and odds, what asks for a look, its figures in sentences, and what can be done with it. */
 export function MotorRow({ row, draws, units, shared, waiting, inPlan, plan, onPut, onNew }: MotorRowProps) {
   const link = useRef<HTMLAnchorElement>(null);
   const pressed = useRef(false);

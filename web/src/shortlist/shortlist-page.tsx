@@ -21,7 +21,7 @@ import { Unjudged } from "./unjudged.js";
 /** What was aimed at, by plan: whoever comes back finds it again. */
 const aims = new Map<string, TypedAim>();
 
-/** The motors of the library against a plan: what suits with its cut and odds, what is refused and why. */
+/** The motors of the library against a plan: what is left with its cut, odds and looks, what is refused and why. */
 export function ShortlistPage({ path }: { readonly path: string }) {
   const documents = usePlanDocuments(path);
   if (documents !== null) return <Shortlist path={path} documents={documents} />;
@@ -89,7 +89,7 @@ function Shortlist({ path, documents }: { readonly path: string; readonly docume
           </Section>
         )}
         {data !== null && data.ranked.length > 0 && (
-          <Section title="Nothing speaks against" aside={`${aimWords(data.aim, units)} first`}>
+          <Section title="Not refused" aside={`${aimWords(data.aim, units)} first`}>
             {note !== null && <p className="second">{note}</p>}
             {shared.size > 0 && <p className="second">All of them: {[...shared].join("; ")}.</p>}
             <ol className="motor-rows">

@@ -15,8 +15,8 @@ const data = (more: Partial<ShortlistData> = {}): ShortlistData =>
 
 test.each([
   [{ state: "waiting", data: null, of: 0, done: 0 }, /^Looking through/],
-  [{ state: "waiting", data: data(), of: 48, done: 12 }, /12 of 48 motors, 0 suit so far/],
-  [{ state: "waiting", data: data({ ranked: [{}] as never }), of: 48, done: 12 }, /1 suits so far/],
+  [{ state: "waiting", data: data(), of: 48, done: 12 }, /12 of 48 motors, 0 are not refused so far/],
+  [{ state: "waiting", data: data({ ranked: [{}] as never }), of: 48, done: 12 }, /1 is not refused so far/],
   [{ state: "ready", data: data(), of: 0, done: 0 }, /no motor type on this bench/],
   [{ state: "ready", data: data({ unjudged: [{}] as never }), of: 0, done: 0 }, /^None of 1 motors is left/],
   [{ state: "wrong", data: null, of: 0, done: 0 }, /^The plan has to be right first/],

@@ -32,7 +32,7 @@ export class ShortlistPage {
   /** Waits until every motor is judged; gives what the page says first. */
   async judged(): Promise<string> {
     await expect(this.main).toHaveAttribute("aria-busy", "false", { timeout: PATIENCE });
-    return words(this.main.getByText(/ (suits?|is left for) /).first());
+    return words(this.main.getByText(/ (not refused so far|(is|are) left for )/).first());
   }
 
   async bringDemoMotors(): Promise<void> {
@@ -53,13 +53,13 @@ export class ShortlistPage {
 
   row(name: string): Locator {
     const named = this.page.getByRole("heading", { level: 3, name: beginning(`${name} `) });
-    return this.section("Nothing speaks against").getByRole("listitem").filter({ has: named });
+    return this.section("Not refused").getByRole("listitem").filter({ has: named });
   }
 
   /** Rows in the order in which they stand. */
   async rows(): Promise<readonly Row[]> {
     const found: Row[] = [];
-    for (const row of await this.section("Nothing speaks against").getByRole("listitem").all()) {
+    for (const row of await this.section("Not refused").getByRole("listitem").all()) {
       const text = await words(row);
       const [, median, most] = /Top (\d+) m; 95 % stay below (\d+) m/.exec(text) ?? [];
       found.push({

@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { ruleById } from "../../rules/all-rules.js";
 import type { RuleFacts } from "../../rules/facts.js";
 import type { RuleLimits } from "../../rules/rule.js";
-import { afterDraws, afterLaunch, beforeFlight, findingsOf, inOrder, refusalOrder } from "./findings.js";
+import { afterDraws, afterLandings, afterLaunch, beforeFlight, findingsOf, inOrder, refusalOrder } from "./findings.js";
 import type { MotorLookCode } from "./judged-motor.js";
 
 const limit = (id: string, which: keyof RuleLimits): number => {
@@ -119,7 +119,7 @@ describe("findingsOf()", () => {
 });
 
 test("inOrder() knows every reason that can refuse, and puts what nothing cures first", () => {
-  for (const code of [...beforeFlight, ...afterDraws]) expect(refusalOrder).toContain(code);
+  for (const code of [...beforeFlight, ...afterDraws, ...afterLandings]) expect(refusalOrder).toContain(code);
   const looksOnly = ["margin-at-burnout", "over-stable"];
   for (const code of afterLaunch.filter((each) => !looksOnly.includes(each))) expect(refusalOrder).toContain(code);
   expect(new Set(refusalOrder).size).toBe(refusalOrder.length);

@@ -41,7 +41,12 @@ export const afterDraws: readonly RefusalCode[] = [
   "fires-before-electronics",
   "instructions-not-confirmed",
   "tool-not-named",
+  "landing-inside-unopened",
+  "keep-off-zones-unopened",
 ];
+
+/** Rules about where opened draws land, which are followed down only for a motor that nothing else refuses. */
+export const afterLandings: readonly RefusalCode[] = ["landing-inside", "keep-off-zones"];
 
 /**
  * Among many motors one is refused for what a single flight is only looked at: a margin below the least, and a delay that
@@ -67,10 +72,11 @@ export const refusalOrder: readonly RefusalCode[] = [
   "personnel-distance",
   "site-edge-distance",
   ...afterDraws,
+  ...afterLandings,
 ];
 
-/** What hangs on papers of flyer and motor: where it cannot be told, that is said of each motor. */
-const papers: ReadonlySet<string> = new Set(["certification-level", "motor-certified"]);
+/** Papers of flyer and motor, and where it lands: where one of these cannot be told, that is said of each motor. */
+const saidIfNotChecked: ReadonlySet<string> = new Set(["certification-level", "motor-certified", ...afterLandings]);
 
 /**
  * Holds the facts against some of the rules of a set, with the set's own limits.
@@ -91,7 +97,7 @@ export function findingsOf(
     refusals: inOrder(found.filter(refused).map((finding) => plainly(finding) as Refusal)),
     looks: found.filter((finding) => finding.verdict === "look" && !refused(finding)).map(plainly),
     notChecked: found
-      .filter(({ verdict, title }) => verdict === "not-checked" && papers.has(title))
+      .filter(({ verdict, title }) => verdict === "not-checked" && saidIfNotChecked.has(title))
       .map(({ title, missing }) => ({ code: title as MotorLookCode, missing })),
   };
 }

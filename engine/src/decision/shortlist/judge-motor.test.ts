@@ -11,6 +11,11 @@ import type { RankedMotor } from "./judged-motor.js";
 import { judgeUnflown } from "./unflown.js";
 
 const draws = 128;
+/** Nothing lands outside it. */
+const wideField: OpenPlan = {
+  ...openPlan,
+  fieldLimits: { boundary: { kind: "circle", east: 0, north: 0, radius: 5000 }, keepOff: [] },
+};
 const judged = (plan: OpenPlan, motor: Candidate) => judgeMotor({ plan, draws, seed: 3, model: "pitching" }, motor);
 const codes = async (plan: OpenPlan, motor: Candidate = candidate("it")) => {
   const found = await judged(plan, motor);
@@ -157,10 +162,49 @@ describe("judgeMotor()", () => {
 
   test("lists a good motor whose certificate is not stated as not checked", async () => {
     const { stated: _, ...silent } = candidate("it");
-    expect((await ranked(openPlan, silent)).notChecked).toEqual([
+    expect((await ranked(wideField, silent)).notChecked).toEqual([
       { code: "motor-certified", missing: ["motorCertified"] },
     ]);
-    expect((await ranked(openPlan, candidate("it"))).notChecked).toEqual([]);
+    expect((await ranked(wideField, candidate("it"))).notChecked).toEqual([]);
+  });
+
+  test("says of a motor that landings were not checked where the field has no outline and no zones", async () => {
+    expect((await ranked(openPlan, candidate("it"))).notChecked).toEqual([
+      { code: "landing-inside", missing: ["outsideOpened"] },
+      { code: "keep-off-zones", missing: ["keepOffOpened"] },
+    ]);
+  });
+
+  test("refuses a motor whose opened landings the plan made with it would stop at, looks where it would look", async () => {
+    const windy: OpenPlan = {
+      ...openPlan,
+      wind: { ...openPlan.wind, kind: "power", east: 3, north: 0 } as OpenPlan["wind"],
+      limits: { ...openPlan.limits, leastClean: 0, leastHolds: 0 },
+    };
+    const within = (radius: number): OpenPlan => ({
+      ...windy,
+      fieldLimits: { boundary: { kind: "circle", east: 0, north: 0, radius }, keepOff: [] },
+    });
+    const verdictOf = async (plan: OpenPlan) => {
+      const { checks } = await decide(planWith(plan, candidate("it")), { draws, seed: 3 });
+      return checks.find(({ code }) => code === "landing-inside")?.verdict;
+    };
+    const { packing } = await decide(planWith(windy, candidate("it")), { draws, seed: 3 });
+    const { east, north, minor } = packing.landings.opened!.p50!;
+    const middle = Math.hypot(east, north);
+    expect(await verdictOf(within(middle - 0.7 * minor))).toBe("stop");
+    expect(await codes(within(middle - 0.7 * minor))).toEqual(["landing-inside"]);
+    expect(await verdictOf(within(middle + 0.7 * minor))).toBe("look");
+    const { looks } = await ranked(within(middle + 0.7 * minor), candidate("it"));
+    expect(looks.map(({ code }) => code)).toContain("landing-inside");
+    const zone = { kind: "circle", east, north, radius: 0.5 * minor } as const;
+    const kept = { ...within(5000), fieldLimits: { boundary: wideField.fieldLimits.boundary, keepOff: [zone] } };
+    expect(await codes(kept as OpenPlan)).toEqual(["keep-off-zones"]);
+  });
+
+  test("refuses a motor that comes down in a keep-off zone if nothing opens, before opened landings are followed", async () => {
+    const keepOff = [{ kind: "circle", east: 0, north: 0, radius: 5000 }] as const;
+    expect(await codes({ ...openPlan, fieldLimits: { keepOff } })).toEqual(["keep-off-zones-unopened"]);
   });
 
   test("leaves what is stated of the plan's own motor behind", async () => {

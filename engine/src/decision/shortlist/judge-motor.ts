@@ -5,13 +5,16 @@ import { choose, reachesLeast } from "../choose.js";
 import type { Setting } from "../decision.js";
 import { band, flownColumn } from "../flight-figures.js";
 import type { DecisionInputs } from "../inputs.js";
+import { type Landed, landedOf } from "../landed.js";
 import { type EnsembleRunner, type JudgedSettings, judgeSettings, roughFlight, runHere } from "../odds.js";
+import { openedPlaces } from "../opened-places.js";
 import { reasonsFor } from "../reasons.js";
-import { cuttingFacts, flightFacts } from "../rule-facts.js";
+import { cuttingFacts, flightFacts, placeFacts } from "../rule-facts.js";
 import { cutAllowed, pluggedPlan, settingsOf, withoutCut } from "../settings.js";
 import { stabilityOf } from "../stability.js";
+import { unopenedPlaces } from "../unopened.js";
 import { type Candidate, candidateIssues, planWith } from "./candidate.js";
-import { afterDraws, afterLaunch, type Findings, findingsOf } from "./findings.js";
+import { afterDraws, afterLandings, afterLaunch, type Findings, findingsOf } from "./findings.js";
 import type { DrawnFigures, JudgedMotor, LaunchFigures, MotorCut, Refusal } from "./judged-motor.js";
 import type { ShortlistSpec } from "./spec.js";
 import { looked } from "./unflown.js";
@@ -56,6 +59,24 @@ function factsOfDraws(
   };
 }
 
+/**
+ * Draws whose way down is followed, half of those that `decide` follows: they take about as long as all 500 draws of a motor,
+ * and tell one that drifts off the field from one that does not.
+ */
+const followedDraws = 64;
+
+/** Where opened draws come down; null where the field does not say where they may. */
+async function openedLandings(
+  inputs: DecisionInputs,
+  toCut: MotorCut | null,
+  judged: JudgedSettings,
+  { seed, model }: ShortlistSpec,
+): Promise<Landed | null> {
+  const { boundary, keepOff = [] } = inputs.fieldLimits;
+  if (toCut === null || (boundary === undefined && keepOff.length === 0)) return null;
+  return landedOf(await openedPlaces(inputs, toCut, judged, { seed, model }, followedDraws), inputs.fieldLimits);
+}
+
 /** Why no delay is good enough stands beside the refusal: too short, too long, lean … */
 function withReasons(inputs: DecisionInputs, settings: readonly Setting[], findings: Findings): Findings {
   if (settings.length === 0) return findings;
@@ -68,8 +89,8 @@ function withReasons(inputs: DecisionInputs, settings: readonly Setting[], findi
 }
 
 /**
- * Judges one motor against a plan: what needs no flight first, then the nominal flight, then all draws. What is enough to
- * refuse it ends it there.
+ * Judges one motor against a plan: what needs no flight first, then the nominal flight, then all draws, then where those land
+ * that are followed down. What is enough to refuse it ends it there.
  *
  * Odds, openings and heights are those that `decide` gives with the same draws and seed, to the bit; guide exit and margins
  * are of a rougher nominal flight, and differ from its by less than 1e-4.
@@ -131,15 +152,24 @@ async function judgeRight(spec: ShortlistSpec, candidate: Candidate, run: Ensemb
   const allowed = cutAllowed(inputs);
   const settings = plans.length > 0 ? judged.settings.map((s, i) => (allowed || i === 0 ? s : withoutCut(s))) : [];
   const drawn = drawnOf(inputs, judged, settings);
+  const unopened = landedOf(unopenedPlaces(judged.chunk), inputs.fieldLimits);
+  const opens = (drawn.toCut?.odds.grounded ?? 1) < 1;
   const facts: RuleFacts = {
     ...flightFacts(inputs, near, stability, drawn.height.p95),
     ...factsOfDraws(inputs, drawn, settings, judged.notFlown),
+    ...placeFacts(inputs, { opened: null, unopened }, opens),
   };
-  const last = withReasons(inputs, settings, findingsOf(facts, afterDraws, plan.ruleSet));
-  const refused = refusedFor({ ...before.known, launch, drawn }, last);
+  const ofDraws = withReasons(inputs, settings, findingsOf(facts, afterDraws, plan.ruleSet));
+  const known = { ...before.known, launch, drawn };
+  const refusedByDraws = refusedFor(known, ofDraws);
+  if (refusedByDraws !== null) return refusedByDraws;
+
+  const opened = opens ? await openedLandings(inputs, drawn.toCut, judged, spec) : null;
+  const landings = findingsOf(placeFacts(inputs, { opened, unopened }, opens), afterLandings, plan.ruleSet);
+  const refused = refusedFor(known, landings);
   if (refused !== null) return refused;
 
-  const { looks, notChecked } = together(before.findings, launched, last);
+  const { looks, notChecked } = together(before.findings, launched, ofDraws, landings);
   const { figures } = before.known;
   const { id, price } = candidate;
   return { outcome: "ranked", id, price: price ?? null, figures, launch, drawn, looks, notChecked };

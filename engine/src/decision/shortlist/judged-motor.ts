@@ -26,7 +26,11 @@ export type RefusalCode =
   | "below-least-clean"
   | "fires-before-electronics"
   | "instructions-not-confirmed"
-  | "tool-not-named";
+  | "tool-not-named"
+  | "landing-inside-unopened"
+  | "keep-off-zones-unopened"
+  | "landing-inside"
+  | "keep-off-zones";
 
 /** What asks for a look at a motor that is not refused. */
 export type MotorLookCode = RefusalCode | "adapter-needed" | "margin-at-burnout" | "over-stable";
@@ -95,7 +99,7 @@ interface OneMotor {
   readonly price: number | null;
 }
 
-/** A motor that nothing speaks against. */
+/** A motor that is not refused: what asks for a look, and what could not be checked, stands with it. */
 export interface RankedMotor extends OneMotor {
   readonly outcome: "ranked";
   readonly figures: CandidateFigures;

@@ -30,7 +30,7 @@ export interface ShortlistOptions {
 /** The motors of a library against one plan. */
 export interface Shortlist {
   readonly aim: Aim;
-  /** Nothing speaks against them; in the order of the aim. */
+  /** Those that are not refused, each with its looks; in the order of the aim. */
   readonly ranked: readonly RankedMotor[];
   /** By their first reason. */
   readonly refused: readonly RefusalGroup[];

@@ -20,7 +20,7 @@ export function together(...all: readonly Findings[]): Findings {
   };
 }
 
-/** A motor refused for what was found, or null where nothing speaks against it. */
+/** A motor refused for what was found, or null where nothing refuses it. */
 export function refusedFor({ candidate, figures, launch, drawn }: Known, { refusals }: Findings): RefusedMotor | null {
   const [first, ...others] = inOrder(refusals);
   if (first === undefined) return null;
