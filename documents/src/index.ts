@@ -273,6 +273,7 @@ export {
 export {
   choiceSentence,
   doNotFlyWords,
+  flownSetting,
   type Headline,
   headline,
   headlineSentence,

@@ -15,7 +15,7 @@ import { si, siOr } from "../kinds/si.js";
 import type { PlanParts } from "../load-plan.js";
 import { planToEngine } from "../to-engine.js";
 import { kindOfCut } from "../words/cut.en.js";
-import { suggestedSetting } from "../words/headline.en.js";
+import { flownSetting } from "../words/headline.en.js";
 import { type CutData, cutData, type DecisionData } from "./decision-data.js";
 import type { WindData } from "./given-data.js";
 import { prepBasis } from "./prep-basis.js";
@@ -118,7 +118,7 @@ export interface PrepBriefInputs {
 export function prepBrief({ parts, data }: PrepBriefInputs): PrepBrief {
   const made = planToEngine(parts);
   if (!made.ok) throw new RangeError("the documents make no plan");
-  const planned = data.choice?.setting ?? suggestedSetting(data) ?? null;
+  const planned = flownSetting(data) ?? null;
   const { removedDepth } = data.given;
   const asItIs = data.settings.find((each) => kindOfCut(each, removedDepth) === "as-it-is");
   const goodAsItIs =

@@ -1,6 +1,8 @@
 import { describe, expect, test } from "vitest";
 import { carded } from "../../test/carded.js";
 import { bent, motor, motorInHand, plan, rocket } from "../../test/fixtures.js";
+import { cardFlightRows } from "../words/card.en.js";
+import type { CardData } from "./card-data.js";
 
 const inHand = { "plan.json": { ...plan, motor: "bag-3.json" } };
 
@@ -50,6 +52,18 @@ describe("cardData()", () => {
     const readings = [{ when: "2026-05-02T10:12", before: "22.2 mm", after: "22.2 mm" }];
     const { card } = await carded({ ...inHand, "bag-3.json": { ...motorInHand, readings } });
     expect(card.asCut).toMatchObject({ delay: 14, setting: { delay: 14 } });
+  });
+
+  test("says at which delay it lands where the flyer's own choice stands beside the suggestion", async () => {
+    const lands = (card: CardData): string =>
+      (cardFlightRows(card, "metric", "all").find(({ label }) => label === "Lands")?.value ?? "").replaceAll(
+        "\u00a0",
+        " ",
+      );
+    const { card } = await carded();
+    expect(lands(card)).toMatch(/ of the pad \(\d+ deg\), opened at 9 s$/);
+    const { choice: _, ...bare } = plan;
+    expect(lands((await carded({ "plan.json": bare })).card)).toMatch(/ of the pad \(\d+ deg\)$/);
   });
 
   test("a choice that cannot be made has no odds", async () => {

@@ -167,10 +167,20 @@ export function cardFlightRows(card: CardData, units: UnitSystem, much: "all" | 
     { label: "Recovery", value: recoveryWords(card, units) },
     ...(opened?.landing == null
       ? []
-      : [{ label: "Lands", value: placeIn(opened.landing.east, opened.landing.north, units) }]),
+      : [
+          {
+            label: "Lands",
+            value: `${placeIn(opened.landing.east, opened.landing.north, units)}${openedAtWords(card)}`,
+          },
+        ]),
     unopened,
     { label: "Weather", value: weatherWords(card, units) },
   ];
+}
+
+/** At which delay it opens, where more than one stands on the card. */
+function openedAtWords({ choice }: CardData): string {
+  return choice === null || choice.setting === null ? "" : `, opened at ${delayWords(choice.delay)}`;
 }
 
 function placeIn(east: number, north: number, units: UnitSystem): string {

@@ -85,6 +85,22 @@ describe("headline()", () => {
     expect(headlineSentence({ ...demo, toCut: null })).toBe("No delay to cut: this motor has none.");
   });
 
+  test("says of what follows from the opening at which delay it is", () => {
+    const follows = (data: typeof demo) =>
+      [openingSentences(data)[0], descentSentence(data), unopenedSentences(data).at(-1)].map((each) =>
+        plain(each ?? ""),
+      );
+    const [opens, lands, unopened] = follows(demo);
+    expect(opens).toMatch(/^At 9 s, your own choice: 9 in 10 open below/);
+    expect(lands).toMatch(/^Opened at 9 s, your own choice: main at/);
+    expect(unopened).toMatch(/^Odds of coming in unopened at 9 s, your own choice: /);
+    const [opensPlain, landsPlain, unopenedPlain] = follows({ ...demo, choice: null });
+    expect(opensPlain).toMatch(/^9 in 10 open below/);
+    expect(landsPlain).toMatch(/^Opened at the delay to cut: main at/);
+    expect(unopenedPlain).toMatch(/^Odds of coming in unopened at the delay to cut: /);
+    expect(descentSentence({ opened: null, choice: null })).toBeNull();
+  });
+
   test("stands with its odds, the flyer's own choice, and what stops the flight", () => {
     const setting = suggestedSetting(demo);
     expect(plain(oddsWords(setting!, demo.draws))).toMatch(/^\d\d % clean( \(± [\d.]+\))?, holds /);
@@ -105,7 +121,7 @@ describe("sentences of a decision", () => {
     const never = { ...setting, openingHeight: { p05: null, p10: null, p50: null } };
     expect(openingWords(never, demo.draws)).toBe("every flight lands before it opens");
     expect(openingSentences(demo).length).toBe(3);
-    expect(openingSentences({ ...demo, toCut: null })).toEqual([]);
+    expect(openingSentences({ ...demo, toCut: null, choice: null })).toEqual([]);
   });
 
   test("whySentences() tell more where none is good enough", () => {
@@ -247,7 +263,7 @@ describe("sentences in feet and inches", () => {
         climbSentence(data.flight, units),
         coastSentence(data, units),
         stabilitySentence(data, units),
-        ...(data.opened === null ? [] : [descentSentence(data.opened, units)]),
+        descentSentence(data, units) ?? "",
         strengthSentence(data, units),
         cleanAndHoldsSentence(data, units),
       ].map(plain);

@@ -1,7 +1,8 @@
 import type { MarginAt } from "@delaywright/engine";
 import type { DecisionData } from "../answer/decision-data.js";
-import type { DescentData, FlightData } from "../answer/flight-data.js";
+import type { FlightData } from "../answer/flight-data.js";
 import type { UnitSystem } from "../quantity/systems.js";
+import { flownWords } from "./headline.en.js";
 import { amount, decimals, figureWords, glued, percent, placeWords, rangeWords, upperFirst } from "./numbers.en.js";
 
 const seconds = (value: number): string => amount(value, "s", 1);
@@ -46,8 +47,13 @@ export function stabilitySentence({ stability }: DecisionData, units: UnitSystem
   return `CP ${figureWords(stability.cp, "length", units)} from the nose tip. Margin leaving the guide ${marginWords(stability.guideExit)}, at the wind's ${glued(degrees, "deg")} there ${glued(decimals(angled.calibres, 1), "calibres")}; at burnout ${marginWords(stability.burnout)}.`;
 }
 
-/** The way down when it opens at the delay to cut. */
-export function descentSentence({ openings, landing }: DescentData, units: UnitSystem = "metric"): string {
+/** The way down when it opens at the setting that is to be flown; null where it never opens. */
+export function descentSentence(
+  { opened: descent, choice }: Pick<DecisionData, "opened" | "choice">,
+  units: UnitSystem = "metric",
+): string | null {
+  if (descent === null) return null;
+  const { openings, landing } = descent;
   const opened = openings.map(
     ({ which, height, airspeed, fill }) =>
       `${which} at ${figureWords(height, "distance", units)} AGL and ${figureWords(airspeed, "speed", units, 0)}, full after ${seconds(fill)}`,
@@ -56,7 +62,7 @@ export function descentSentence({ openings, landing }: DescentData, units: UnitS
     landing === null
       ? ""
       : ` Lands after ${seconds(landing.time)} at ${figureWords(landing.descentSpeed, "speed", units)} down and ${figureWords(landing.groundSpeed, "speed", units)} in all, ${figureWords(landing.energy, "energy", units)}, ${placeWords(landing.east, landing.north, units)}.`;
-  return `Opened at the delay to cut: ${opened.join("; ")}.${down}`;
+  return `Opened at ${flownWords({ choice })}: ${opened.join("; ")}.${down}`;
 }
 
 /** What opening the recovery bears. */

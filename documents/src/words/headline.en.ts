@@ -18,8 +18,21 @@ export interface Headline {
 }
 
 /** The setting that the delay to cut stands for; undefined for a motor without delay. */
-export function suggestedSetting({ toCut, settings }: DecisionData): SettingData | undefined {
+export function suggestedSetting({
+  toCut,
+  settings,
+}: Pick<DecisionData, "toCut" | "settings">): SettingData | undefined {
   return toCut === null ? undefined : settings.find((setting) => Math.abs(setting.delay - toCut.delay) < SAME);
+}
+
+/** The setting that is to be flown: the flyer's own choice, else the delay to cut; undefined for a motor without delay. */
+export function flownSetting(data: Pick<DecisionData, "choice" | "toCut" | "settings">): SettingData | undefined {
+  return data.choice?.setting ?? suggestedSetting(data);
+}
+
+/** What the setting that is to be flown is called: `the delay to cut`, `14 s, your own choice`. */
+export function flownWords({ choice }: Pick<DecisionData, "choice">): string {
+  return choice === null ? "the delay to cut" : `${delayWords(choice.setting.delay)}, your own choice`;
 }
 
 /**

@@ -1,7 +1,7 @@
 import type { DecisionData, LearnedBasis, SettingData } from "../answer/decision-data.js";
 import { defaultSpread } from "../defaults.js";
 import { FOOT, type UnitSystem } from "../quantity/systems.js";
-import { suggestedSetting } from "./headline.en.js";
+import { flownSetting, flownWords } from "./headline.en.js";
 import { factorWords, sigmaWords } from "./learned.en.js";
 import { amount, figureWords, glued, upperFirst } from "./numbers.en.js";
 import { wordForWarning } from "./warnings.en.js";
@@ -94,10 +94,11 @@ function dragLearnedWords({ drag, flights }: LearnedBasis): string {
 export const oddsProviso =
   "All odds hold if the charge fires and the rocket separates; zippered tubes and snatch are not in them.";
 
-/** How the delay to cut opens, on what that rests, and what it leaves out: three sentences; none for a motor without delay. */
+/** How the setting that is to be flown opens, on what that rests, and what it leaves out: three sentences; none for a motor without delay. */
 export function openingSentences(data: DecisionData, units: UnitSystem = "metric"): string[] {
-  const setting = suggestedSetting(data);
+  const setting = flownSetting(data);
   if (setting === undefined) return [];
-  const how = `${setting.firesFirst === null ? "" : "If the electronics fails: "}${openingWords(setting, data.draws, units)}.`;
+  const at = data.choice === null ? "" : `At ${flownWords(data)}: `;
+  const how = `${at}${setting.firesFirst === null ? "" : "If the electronics fails: "}${openingWords(setting, data.draws, units)}.`;
   return [upperFirst(how), `On what that rests: ${restsWords(data, setting)}.`, oddsProviso];
 }

@@ -78,6 +78,54 @@ test("decide() lands the draws opened and unopened, and holds both against the f
   expect(decision.unopened.ellipse95).toEqual(unopened.p95);
 });
 
+test("decide() opens, packs and lands at the flyer's own choice, and leaves the suggestion as it is", async () => {
+  const own: DecisionInputs = { ...windy, choice: { delay: 14, reason: "trees" } };
+  const [plain, chosen] = [await decide(windy, { draws: 256 }), await decide(own, { draws: 256 })];
+  expect(chosen.toCut).toEqual(plain.toCut);
+  expect(chosen.toCut!.delay).not.toBe(14);
+  expect(chosen.settings).toEqual(plain.settings);
+  expect(chosen.drivers).toEqual(plain.drivers);
+  // an element that cannot be set otherwise says what the choice comes to
+  const set = { ...own.motor, delay: { kind: "fixed", seconds: 14, clock: "burnout" } } as const;
+  const alone = await decide({ ...windy, motor: set }, { draws: 256 });
+  expect(chosen.opened!.landing).toEqual(alone.opened!.landing);
+  expect(chosen.opened!.landing!.time).not.toBeCloseTo(plain.opened!.landing!.time, 0);
+  expect(chosen.packing.landings).toEqual(alone.packing.landings);
+  expect(chosen.packing.landings.opened).not.toEqual(plain.packing.landings.opened);
+  const setting = chosen.choice!.setting;
+  expect(chosen.packing.openings.map(({ airspeed }) => airspeed)).toEqual([setting.openingSpeed!.p95]);
+  expect(check(chosen, "opening-speed")?.value).toBe(setting.openingSpeed!.p90);
+  expect(check(chosen, "landing-inside")?.value).toBe(alone.packing.landings.opened!.outside);
+  expect(check(chosen, "descent-time")).toEqual(check(alone, "descent-time"));
+  expect(chosen.unopened.odds).toBe(setting.odds.grounded);
+  // the checks of the suggestion's odds are of the suggestion
+  expect(check(chosen, "below-least-clean")).toEqual(check(plain, "below-least-clean"));
+  expect(await decide(own, { draws: 256, stages: [16, 64] })).toMatchObject({
+    packing: chosen.packing,
+    checks: chosen.checks,
+  });
+});
+
+test("decide() goes by the suggestion where the flyer's own choice cannot be made", async () => {
+  const [plain, chosen] = [
+    await decide(windy, { draws: 64 }),
+    await decide({ ...windy, choice: { delay: 13.5 } }, { draws: 64 }),
+  ];
+  expect(chosen.choice).toBeNull();
+  expect(chosen.packing).toEqual(plain.packing);
+  expect(chosen.opened!.landing).toEqual(plain.opened!.landing);
+});
+
+test("decide() asks of cutting what the flyer's own choice asks for", async () => {
+  const { delay } = windy.motor;
+  const motor = { ...windy.motor, delay: { ...delay, cuttingConfirmed: false } as typeof delay };
+  const verdict = async (own: number) =>
+    check(await decide({ ...windy, motor, choice: { delay: own } }, { draws: 16 }), "instructions-not-confirmed")
+      ?.verdict;
+  expect(await verdict(14)).toBeUndefined();
+  expect(await verdict(10)).toBe("stop");
+});
+
 test("decide() knows before its last stage only where the unopened come down", async () => {
   const parts: Decision[] = [];
   await decide(windy, { draws: 64, stages: [16], onPart: (part) => parts.push(part) });

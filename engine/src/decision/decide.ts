@@ -28,7 +28,8 @@ import { warningsOf } from "./warnings.js";
  *
  * The main road: settings that can be made, the nominal flight, every draw flown once and every setting judged on it, the
  * delay to cut, what the cut at home may be, what an over-cut element needs, what drives the spread, how it is packed and
- * where it lands, and the checks.
+ * where it lands, and the checks. What follows from the opening is of the setting that is to be flown: the flyer's own choice
+ * where it can be made, else the delay to cut; what drives the spread and the cut at home are of the delay to cut.
  *
  * @param inputs without issues, those of `packingIssues` too
  * @param options draws ≥ 1, any integer seed
@@ -61,7 +62,7 @@ export async function decide(inputs: DecisionInputs, options: DecideOptions = {}
       const heard = onPart?.(decisionOf(inputs, soFar, nothingFurther, told));
       lookAtOtherWeather(soFar);
       // while the other draws are flown on workers
-      return Promise.resolve(heard).then(() => soFar.setting && placesAt(soFar.setting, part));
+      return Promise.resolve(heard).then(() => soFar.flown && placesAt(soFar.flown, part));
     },
   });
   const picked = pickFrom(inputs, plans, judged);
@@ -83,6 +84,9 @@ interface Picked {
   readonly setting: Setting | null;
   /** The best setting has to be cut. */
   readonly cuts: boolean;
+  readonly choice: Decision["choice"];
+  /** The setting that is to be flown: the choice, else the best. */
+  readonly flown: Setting | null;
 }
 
 /** What is looked for once the best setting is known. */
@@ -109,7 +113,14 @@ function pickFrom(inputs: DecisionInputs, plans: readonly CutPlan[], judged: Jud
   const settings = plans.length > 0 ? judged.settings.map((s, i) => (allowed || i === 0 ? s : withoutCut(s))) : [];
   const best = settings.length > 0 ? choose(settings, inputs.limits) : null;
   const setting = best === null ? null : settings[best.index]!;
-  return { judged, settings, best, setting, cuts: (setting?.removed ?? 0) > (settings[0]?.removed ?? 0) };
+  const choice = choiceOf(inputs, settings);
+  const cuts = setting !== null && cutsMore(setting, settings);
+  return { judged, settings, best, setting, cuts, choice, flown: choice?.setting ?? setting };
+}
+
+/** Is more to be taken out than is now? */
+function cutsMore({ removed }: Setting, settings: readonly Setting[]): boolean {
+  return removed > (settings[0]?.removed ?? 0);
 }
 
 /** Is there a cut that may be begun at home? */
@@ -142,11 +153,11 @@ async function overCutFor(
 
 async function openedLandings(
   inputs: DecisionInputs,
-  { judged, setting }: Picked,
+  { judged, flown }: Picked,
   placesAt: ReturnType<typeof openedPlacesOnce>,
 ): Promise<Landed | null> {
-  if (setting === null) return null;
-  const landed = landedOf(await placesAt(setting, judged), inputs.fieldLimits);
+  if (flown === null) return null;
+  const landed = landedOf(await placesAt(flown, judged), inputs.fieldLimits);
   return landed.draws === 0 ? null : landed;
 }
 
@@ -163,22 +174,22 @@ function explainedBy(inputs: DecisionInputs, { judged, best }: Picked, seed: num
 
 /** The whole answer: after the first draws with nothing further, after all of them with everything. */
 function decisionOf(inputs: DecisionInputs, picked: Picked, further: Further, { seed, model }: Told): Decision {
-  const { judged, settings, best, setting, cuts } = picked;
+  const { judged, settings, best, setting, choice, flown } = picked;
   const { flight, chunk, strength } = judged;
   const { homeCut, overCut, explained, landed } = further;
   const toCut = best === null ? null : toCutOf(inputs, settings, best, homeCut);
-  const choice = choiceOf(inputs, settings);
   const stability = stabilityOf(flight);
   const figures = flightFigures(flight, chunk);
-  const opened = openedAt(inputs, flight, setting);
+  const opened = openedAt(inputs, flight, flown);
   const unopened = landedOf(unopenedPlaces(chunk), inputs.fieldLimits);
-  const packing = packingBy(inputs, flight.model, opened, setting, { opened: landed, unopened });
+  const packing = packingBy(inputs, flight.model, opened, flown, { opened: landed, unopened });
   const facts = {
     ...flightFacts(inputs, flight, stability, figures.apogeeHeight.p95),
-    ...cuttingFacts(inputs, setting !== null && cuts ? setting.removed : null),
+    ...cuttingFacts(inputs, flown !== null && cutsMore(flown, settings) ? flown.removed : null),
     ...oddsFacts(inputs, {
       settings,
       setting,
+      flown,
       goodEnough: toCut?.reachesLeast === true && toCut.reachesHolds,
       choice,
       overCut,
@@ -188,7 +199,7 @@ function decisionOf(inputs: DecisionInputs, picked: Picked, further: Further, { 
       drawsNotFlown: judged.notFlown,
       coast: figures.coast.p50,
     }),
-    ...landingFacts(inputs, packing, (setting?.odds.grounded ?? 1) < 1),
+    ...landingFacts(inputs, packing, (flown?.odds.grounded ?? 1) < 1),
   };
   return {
     flight,
@@ -199,7 +210,7 @@ function decisionOf(inputs: DecisionInputs, picked: Picked, further: Further, { 
     opened,
     overCut,
     unopened: {
-      odds: setting?.odds.grounded ?? 1,
+      odds: flown?.odds.grounded ?? 1,
       east: flight.events.landing?.position[0] ?? 0,
       north: flight.events.landing?.position[1] ?? 0,
       ellipse95: unopened.p95,
@@ -247,7 +258,7 @@ function choiceOf(inputs: DecisionInputs, settings: readonly Setting[]): Decisio
   return setting === undefined ? null : { setting, reason: choice.reason ?? null };
 }
 
-/** The nominal flight, opened at the delay to cut. */
+/** The nominal flight, opened at a setting. */
 function openedAt(inputs: DecisionInputs, flight: FlightResult, setting: Setting | null): Decision["opened"] {
   const { events, model } = flight;
   if (setting === null || events.burnout === null || events.landing === null) return null;

@@ -204,7 +204,7 @@ export interface Stability {
 
 /** Where the rocket comes down if nothing opens. */
 export interface Unopened {
-  /** Odds of coming in unopened at the delay to cut, if the charge fires and the rocket separates. */
+  /** Odds of coming in unopened at the own choice, else at the delay to cut, if the charge fires and the rocket separates. */
   readonly odds: number;
   /** Of the nominal flight, from the pad [m]. */
   readonly east: number;
@@ -238,9 +238,9 @@ export interface Decision {
   readonly settings: readonly Setting[];
   /** Null for a motor without delay. */
   readonly toCut: ToCut | null;
-  /** The flyer's own setting, as judged; null without one. */
+  /** The flyer's own setting, as judged; null without one that can be made. What follows from the opening is of it. */
   readonly choice: { readonly setting: Setting; readonly reason: string | null } | null;
-  /** The nominal flight opened at the delay to cut, down to the ground; null where it never opens. */
+  /** The nominal flight opened at the own choice, else at the delay to cut, down to the ground; null where it never opens. */
   readonly opened: Descent | null;
   readonly overCut: OverCut | null;
   readonly unopened: Unopened;

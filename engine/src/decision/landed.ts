@@ -18,8 +18,8 @@ export interface Landed extends EllipsePair {
 /** Where the rocket comes down. */
 export interface Landings {
   /**
-   * Opened by the motor's charge at the delay to cut, over some of the draws; null where none of them opens, and before the
-   * last stage.
+   * Opened by the motor's charge at the own choice, else at the delay to cut, over some of the draws; null where none of them
+   * opens, and before the last stage.
    */
   readonly opened: Landed | null;
   /** If nothing opens, over all draws. */

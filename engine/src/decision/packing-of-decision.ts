@@ -7,11 +7,11 @@ import type { DecisionInputs } from "./inputs.js";
 import type { Landings, Packing } from "./landed.js";
 
 /**
- * Charge, pins, ports, canopy, openings, harness, landing: by what is stated, the nominal flight opened at the delay to cut,
+ * Charge, pins, ports, canopy, openings, harness, landing: by what is stated, the nominal flight opened at the setting that is to be flown,
  * and the draws' openings.
  *
  * @param opened the nominal flight under its canopies; null where it never opens
- * @param setting the delay to cut
+ * @param setting the one that is to be flown
  */
 export function packingBy(
   inputs: DecisionInputs,

@@ -227,6 +227,7 @@ const best = settingWith(10, { clean: 0.9, holds: 0.995 });
 const judged: Judged = {
   settings: [settingWith(14, { holds: 0.999 }), best],
   setting: best,
+  flown: best,
   goodEnough: true,
   choice: null,
   overCut: null,
@@ -259,7 +260,7 @@ test("oddsFacts() ask for the delay that opens at the top only where no setting 
 });
 
 test("oddsFacts() of a motor without delay know that there is nothing to judge", () => {
-  const none = oddsFacts(plan, { ...judged, settings: [], setting: null });
+  const none = oddsFacts(plan, { ...judged, settings: [], setting: null, flown: null });
   expect(none).toMatchObject({
     bestHolds: null,
     clean: null,

@@ -147,6 +147,8 @@ export interface Judged {
   readonly settings: readonly Setting[];
   /** The delay to cut; null for a motor without delay. */
   readonly setting: Setting | null;
+  /** The setting that is to be flown: the choice, else the delay to cut. */
+  readonly flown: Setting | null;
   /** The best setting is good enough. */
   readonly goodEnough: boolean;
   readonly choice: Decision["choice"];
@@ -162,11 +164,11 @@ export interface Judged {
 
 /** Facts of the settings and their odds. */
 export function oddsFacts(inputs: DecisionInputs, judged: Judged): RuleFacts {
-  const { settings, setting, choice, overCut, opened, topAt } = judged;
+  const { settings, setting, flown, choice, overCut, opened, topAt } = judged;
   const { limits } = inputs;
   const landing = opened?.landing?.time;
   return known({
-    openingSpeed90: setting?.openingSpeed?.p90 ?? null,
+    openingSpeed90: flown?.openingSpeed?.p90 ?? null,
     openingSpeedLimit: limits.openingSpeed,
     strengthRated: setting === null ? null : judged.strengthRated,
     bestHolds: setting === null ? null : Math.max(...settings.map((s) => s.odds.holds)),

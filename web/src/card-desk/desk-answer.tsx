@@ -139,11 +139,12 @@ function ownDoubts({ doubts }: DecisionData, assumed: boolean): DecisionData["do
 }
 
 function flightSentences(data: DecisionData, units: UnitSystem): readonly string[] {
+  const descent = descentSentence(data, units);
   return [
     climbSentence(data.flight, units),
     coastSentence(data, units),
     stabilitySentence(data, units),
-    ...(data.opened === null ? [] : [descentSentence(data.opened, units)]),
+    ...(descent === null ? [] : [descent]),
     ...unopenedSentences(data, units),
   ];
 }

@@ -27,9 +27,10 @@ export function stabilityText(data: DecisionData): string {
 
 /** The way down, and the cautions of packing. */
 export function packing(data: DecisionData): string {
+  const descent = descentSentence(data);
   return [
     "Packing and the way down",
-    ...(data.opened === null ? [] : [wrap(descentSentence(data.opened), "  ")]),
+    ...(descent === null ? [] : [wrap(descent, "  ")]),
     wrap(strengthSentence(data), "  "),
     ...packingSentences(data).map((sentence) => wrap(sentence, "  ")),
     ...[...cautions.charge, ...cautions.retention].map(bullet),

@@ -2,8 +2,6 @@ import type { FieldZones } from "@delaywright/documents";
 import {
   type Decision,
   type DecisionInputs,
-  type Descent,
-  descend,
   type EnsembleRunner,
   type FlightSampleChunk,
   flightSampleSpec,
@@ -36,7 +34,6 @@ const SAMPLE_DRAWS = 512;
 const SAMPLE_RUN = 16;
 
 const TRAJECTORY_ROWS = 160;
-const DESCENT_TOLERANCE = 1e-6;
 
 /** Stands for the delay of a motor without one: longer than any flight. */
 const NEVER = { delay: 1e4, delaySd: 0 };
@@ -68,7 +65,7 @@ export async function picturesOf(
   await step();
   const fallen = heightFan(sample, "unopened");
   await step();
-  const way = openedWay(decision, setting);
+  const way = decision.opened;
   return {
     curve,
     delay: setting?.delay ?? null,
@@ -93,16 +90,6 @@ function delaysOf({ settings, coast }: Decision): number[] {
   const last = Math.ceil(Math.max(coast.p95, ...delays) + 1);
   const count = Math.min(MOST_DELAYS, Math.round((last - first) / DELAY_STEP));
   return Array.from({ length: count + 1 }, (_, i) => first + (i / count) * (last - first));
-}
-
-/** The way down of the nominal flight at the setting that is shown; null where nothing opens. */
-function openedWay({ flight, opened, toCut }: Decision, setting: Setting | null): Descent | null {
-  const { landing } = flight.events;
-  const opens = opened?.times[0];
-  if (opened === null || opens === undefined || toCut === null || setting === null || landing === null) return null;
-  if (setting.delay === toCut.delay) return opened;
-  const time = opens + setting.delay - toCut.delay;
-  return time < landing.time ? descend(flight.model, flight.at(time), DESCENT_TOLERANCE) : null;
 }
 
 function ellipsesOf(places: PlaceColumns): Ellipses {

@@ -17,9 +17,7 @@ export function PackingSection({ documents, answer, state, units }: SectionProps
   return (
     <Fold id={state.id} title={state.title} aside={state.aside} mark={state.mark}>
       {told === null ? <ChargeCaution /> : <Facts told={told} units={units} />}
-      {told?.data.opened != null && (
-        <p className="second sheet-line print-only">{descentSentence(told.data.opened, units)}</p>
-      )}
+      {told?.data.opened != null && <p className="second sheet-line print-only">{descentSentence(told.data, units)}</p>}
       {told !== null && (
         <>
           <p className="quiet sheet-line">{strengthSentence(told.data, units)}</p>
