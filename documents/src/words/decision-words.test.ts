@@ -159,7 +159,8 @@ describe("sentences of a decision", () => {
   });
 
   test("overCutSentences()", () => {
-    const ballast = { from: 0.1, to: 0.3, at: 0.2, best: { mass: 0.2, clean: 0.9, holds: 0.999 }, checks: [] };
+    const best = { mass: 0.2, clean: 0.9, holds: 0.999 };
+    const ballast = { from: 0.1, to: 0.3, untriedBeyond: false, at: 0.2, best, checks: [] };
     const rocket = { name: "Demo 54", clean: 0.85, holds: 0.995, stops: true };
     const overCut = {
       delay: 6.1,
@@ -193,6 +194,10 @@ describe("sentences of a decision", () => {
     const looked = { ...overCut, ballast: [{ ...ballast, checks }] };
     expect(plain(overCutSentences(looked).ways[0]?.but)).toMatch(
       /^But look: height against the field's ceiling 1500 m, most 1219 m: .*\.$/,
+    );
+    const untried = { ...overCut, ballast: [{ ...ballast, untriedBeyond: true }] };
+    expect(plain(overCutSentences(untried).ways[0]?.does)).toMatch(
+      /^Ballast of 100 g to 300 g in all \(more was not tried\), fixed/,
     );
     const [imperial] = overCutSentences(looked, "imperial").ways;
     expect(plain(imperial?.does)).toMatch(

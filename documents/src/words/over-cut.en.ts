@@ -37,13 +37,14 @@ export function overCutSentences(overCut: OverCut, units: UnitSystem = "metric")
   };
 }
 
-function ballastWay({ from, to, at, best, checks }: BallastRange, units: UnitSystem): OverCutWay {
+function ballastWay({ from, to, untriedBeyond, at, best, checks }: BallastRange, units: UnitSystem): OverCutWay {
   const mass = (value: number): string => figureWords(value, "smallMass", units);
   const found = checks.filter(({ verdict }) => verdict === "look" || verdict === "stop");
   const checked = found.map((check) => `${check.verdict}: ${wordForCheck(check, units)}`).join("; ");
   const range = to - from < ONE_MASS ? mass(best.mass) : `${mass(from)} to ${mass(to)}`;
+  const beyond = untriedBeyond ? " (more was not tried)" : "";
   return {
-    does: `Ballast of ${range} in all, fixed mechanically ${figureWords(at, "length", units)} from the nose tip: best ${mass(best.mass)}, ${percent(best.clean)} clean, holds ${holdsPercent(best.holds)}.`,
+    does: `Ballast of ${range} in all${beyond}, fixed mechanically ${figureWords(at, "length", units)} from the nose tip: best ${mass(best.mass)}, ${percent(best.clean)} clean, holds ${holdsPercent(best.holds)}.`,
     but: checked === "" ? null : `But ${checked}.`,
     clean: best.clean,
   };

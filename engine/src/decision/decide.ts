@@ -1,5 +1,3 @@
-import { descend } from "../flight/descent.js";
-import type { FlightResult } from "../flight/result.js";
 import { checksOf } from "./checks.js";
 import { type Chosen, choose, reachesLeast } from "./choose.js";
 import type { CutPlan } from "./cut-plan.js";
@@ -12,6 +10,7 @@ import { homeCutOf, homeWeatherOf, longestOfWeather } from "./home-cut.js";
 import type { DecisionInputs } from "./inputs.js";
 import { type Landed, landedOf } from "./landed.js";
 import { type JudgedSettings, judgeSettings, type OddsOptions, runHere } from "./odds.js";
+import { openedAt } from "./opened-at.js";
 import { openedPlacesOnce } from "./opened-places.js";
 import { type OtherRocket, overCutAdvice } from "./over-cut.js";
 import { packingBy } from "./packing-of-decision.js";
@@ -256,15 +255,4 @@ function choiceOf(inputs: DecisionInputs, settings: readonly Setting[]): Decisio
     (s, i) => Math.abs(s.delay - choice.delay) < Math.max(1e-3, i === 0 ? 2 * readingError : 0),
   );
   return setting === undefined ? null : { setting, reason: choice.reason ?? null };
-}
-
-/** The nominal flight, opened at a setting. */
-function openedAt(inputs: DecisionInputs, flight: FlightResult, setting: Setting | null): Decision["opened"] {
-  const { events, model } = flight;
-  if (setting === null || events.burnout === null || events.landing === null) return null;
-  const { delay } = inputs.motor;
-  const burnout = delay.kind !== "none" && delay.clock === "ignition" ? model.burn.end : events.burnout.time;
-  const time = burnout + (setting.delayMean ?? setting.delay) + inputs.recovery.lineStretch;
-  if (time >= events.landing.time) return null;
-  return descend(model, flight.at(time), 1e-6);
 }

@@ -153,10 +153,12 @@ export interface BallastRange {
   /** Least and most ballast in all [kg], fixed at `at` from the nose tip [m]. */
   readonly from: number;
   readonly to: number;
+  /** `to` is the most that was tried, not where the odds fall again: more may do as well. */
+  readonly untriedBeyond: boolean;
   readonly at: number;
   /** The best mass found inside, with its odds. */
   readonly best: { readonly mass: number; readonly clean: number; readonly holds: number };
-  /** Checks repeated at the best mass: weight, thrust, guide exit, margins, ceiling. */
+  /** Checks repeated at the best mass: weight, thrust, guide exit, margins, ceiling, where and how hard it lands. */
   readonly checks: readonly Check[];
 }
 

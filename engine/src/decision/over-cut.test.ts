@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
 import { heavyPlan } from "../../test/plan.js";
-import type { Odds, Setting } from "./decision.js";
+import { decide } from "./decide.js";
+import type { Check, CheckCode, Odds, Setting } from "./decision.js";
 import type { DecisionInputs } from "./inputs.js";
 import { judgeSettings, type OddsOptions, runHere } from "./odds.js";
 import { type OtherRocket, overCutAdvice } from "./over-cut.js";
@@ -46,10 +47,36 @@ test("overCutAdvice() finds the ballast that brings an element back, out to wher
   expect((await oddsAt(4, range!.from - 0.01)).clean).toBeLessThan(0.8);
   // the upper edge is where the search ends: half of the lift-off mass
   expect(range!.to).toBeCloseTo(0.5 * 2.4, 9);
+  expect(range!.untriedBeyond).toBe(true);
   expect((await oddsAt(4, range!.to)).holds).toBeGreaterThanOrEqual(0.99);
   expect(range!.checks.map((c) => c.code)).toEqual(
     expect.arrayContaining(["thrust-to-weight", "guide-exit-speed", "margin-at-guide-exit", "margin-at-burnout"]),
   );
+});
+
+test("overCutAdvice() tells an edge where the odds fall again within the search from the end of the search", async () => {
+  const { inputs } = overCut(2);
+  const strict = { ...inputs, limits: { ...inputs.limits, leastClean: 0.97 } };
+  const [range] = (await overCutAdvice(strict, await asItIs(2), false, [], options)).ballast;
+  expect(range!.to).toBeLessThan(0.5 * 2.4);
+  expect(range!.untriedBeyond).toBe(false);
+});
+
+test("overCutAdvice() finds with the ballast what decide finds of where and how hard it lands with it", async () => {
+  const { inputs } = overCut(4);
+  const field = { boundary: { kind: "circle", east: 0, north: 0, radius: 60 }, keepOff: [] } as const;
+  const small = { ...inputs, fieldLimits: field };
+  const { ballast, doNotFly } = await overCutAdvice(small, await asItIs(4), false, [], options);
+  const { checks, best, at } = ballast[0]!;
+  const there = await decide({ ...small, ballast: { mass: best.mass, at } }, { draws: options.draws, seed: 1 });
+  const verdicts = (found: readonly Check[], code: CheckCode) =>
+    found.filter((check) => check.code === code).map(({ verdict }) => verdict);
+  for (const code of ["landing-energy", "landing-inside", "landing-inside-unopened"] as const)
+    expect(verdicts(checks, code), code).toEqual(verdicts(there.checks, code));
+  expect(verdicts(checks, "landing-energy")).toEqual(["look"]);
+  expect(verdicts(checks, "landing-inside")).toEqual(["stop"]);
+  // what a check stops makes nothing good
+  expect(doNotFly).toBe(true);
 });
 
 test("overCutAdvice(): the best mass of a range has the best odds in it", async () => {

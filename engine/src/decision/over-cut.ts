@@ -2,14 +2,20 @@ import { fly } from "../flight/fly.js";
 import { ofMotorAlone, withLearned, withoutLearned } from "../learning/with-learned.js";
 import type { Recovery } from "../packing/recovery.js";
 import type { Rocket } from "../rocket/rocket.js";
+import type { RuleFacts } from "../rules/facts.js";
 import { checksOf } from "./checks.js";
 import type { CutPlan } from "./cut-plan.js";
 import type { BallastRange, Check, CheckCode, OverCut, Setting, SuitedRocket } from "./decision.js";
 import { flightFigures } from "./flight-figures.js";
 import type { DecisionInputs } from "./inputs.js";
+import { landedOf } from "./landed.js";
 import { type JudgedSettings, judgeSettings, type OddsOptions, roughFlight } from "./odds.js";
-import { flightFacts } from "./rule-facts.js";
+import { openedAt } from "./opened-at.js";
+import { openedPlaces } from "./opened-places.js";
+import { packingBy } from "./packing-of-decision.js";
+import { flightFacts, landingFacts } from "./rule-facts.js";
 import { stabilityOf } from "./stability.js";
+import { unopenedPlaces } from "./unopened.js";
 
 /** Another rocket of the library. */
 export interface OtherRocket {
@@ -89,6 +95,7 @@ async function ballastRanges(inputs: DecisionInputs, plan: CutPlan, options: Odd
     ranges.push({
       from: from.mass,
       to: to.mass,
+      untriedBeyond: last === all.length - 1,
       at,
       best: { mass: best.mass, clean: best.clean, holds: best.holds },
       checks: await checksWith(placed, plan, best.mass, options),
@@ -106,10 +113,10 @@ async function checksWith(
 ): Promise<BallastRange["checks"]> {
   const there = { ...inputs, ballast: { ...inputs.ballast, mass } };
   const judged = await judgeSettings(there, [plan], { ...options, draws: Math.min(searchDraws, options.draws) });
-  return rocketChecks(there, judged);
+  return rocketChecks(there, judged, options);
 }
 
-/** Rules about the rocket on this motor, as against those about field, day and flyer. */
+/** Rules about the rocket on this motor and about where and how hard it lands, as against those about day and flyer. */
 const ofRocket: readonly CheckCode[] = [
   "thrust-to-weight",
   "lift-off-weight",
@@ -120,12 +127,32 @@ const ofRocket: readonly CheckCode[] = [
   "margin-at-burnout",
   "over-stable",
   "ceiling",
+  "landing-energy",
+  "landing-inside",
+  "keep-off-zones",
+  "landing-inside-unopened",
+  "keep-off-zones-unopened",
 ];
 
-function rocketChecks(inputs: DecisionInputs, { flight, chunk }: JudgedSettings): Check[] {
+async function rocketChecks(inputs: DecisionInputs, judged: JudgedSettings, options: OddsOptions): Promise<Check[]> {
+  const { flight, chunk } = judged;
   const { apogeeHeight } = flightFigures(flight, chunk);
-  const facts = flightFacts(inputs, flight, stabilityOf(flight), apogeeHeight.p95);
+  const facts = {
+    ...flightFacts(inputs, flight, stabilityOf(flight), apogeeHeight.p95),
+    ...(await landingsWith(inputs, judged, options)),
+  };
   return checksOf(facts, inputs.ruleSet).filter(({ code }) => ofRocket.includes(code));
+}
+
+/** Where and how hard it lands, as `decide` would find it. */
+async function landingsWith(inputs: DecisionInputs, judged: JudgedSettings, { seed }: OddsOptions): Promise<RuleFacts> {
+  const { flight, chunk } = judged;
+  const setting = judged.settings[0]!;
+  const opens = setting.odds.grounded < 1;
+  const opened = opens ? landedOf(await openedPlaces(inputs, setting, judged, { seed }), inputs.fieldLimits) : null;
+  const unopened = landedOf(unopenedPlaces(chunk), inputs.fieldLimits);
+  const nominal = openedAt(inputs, flight, setting);
+  return landingFacts(inputs, packingBy(inputs, flight.model, nominal, setting, { opened, unopened }), opens);
 }
 
 /** The plan's motor in another rocket: what was learned of the motor type goes with it. */
@@ -151,7 +178,7 @@ async function suitedRockets(
     const judged = await judgeSettings(there, [plan], { ...options, draws: Math.min(searchDraws, options.draws) });
     const { clean, holds } = judged.settings[0]!.odds;
     if (clean < inputs.limits.leastClean || holds < inputs.limits.leastHolds) continue;
-    const checks = rocketChecks(there, judged);
+    const checks = await rocketChecks(there, judged, options);
     suited.push({ name, clean, holds, stops: checks.some((check) => check.verdict === "stop") });
   }
   return suited;

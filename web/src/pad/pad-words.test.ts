@@ -99,7 +99,7 @@ describe("padWords()", () => {
     const best = { mass: 0.36, clean: 0.81, holds: 1 };
     const overCut = {
       delay: 8.3,
-      ballast: [{ from: 0.36, to: 0.8, at: 0.2, best, checks: [] }],
+      ballast: [{ from: 0.36, to: 0.8, untriedBeyond: false, at: 0.2, best, checks: [] }],
       rockets: [],
       doNotFly: false,
     };

@@ -22,7 +22,16 @@ const overCut: OverCut = {
   delaySd: 0.18,
   clean: 0.3,
   holds: 0.9,
-  ballast: [{ from: 0.1, to: 0.3, at: 0.2, best: { mass: 0.2, clean: 0.91, holds: 0.999 }, checks: [check] }],
+  ballast: [
+    {
+      from: 0.1,
+      to: 0.3,
+      untriedBeyond: false,
+      at: 0.2,
+      best: { mass: 0.2, clean: 0.91, holds: 0.999 },
+      checks: [check],
+    },
+  ],
   // a name may hold the very word that parts a sentence
   rockets: [{ name: "Demo But 54", clean: 0.85, holds: 0.995, stops: false }],
   doNotFly: false,
