@@ -157,6 +157,7 @@ export type { FlightEnd, FlightResult, Peaks } from "./flight/result.js";
 export type { RigidSwitches } from "./flight/rigid/switches.js";
 export {
   leastDamping,
+  leastMargin,
   type MarginOverMach,
   marginOverMach,
   mostMargin,

@@ -14,7 +14,7 @@ story("How steady a plan flies is told when it is asked for, and follows the win
     async () => {
       await expect(steady).toContainText("The rigid model reaches the top");
       await expect(steady).toContainText("seed 1");
-      await expect(steady).toContainText("Neither over-stable nor under-damped");
+      await expect(steady).toContainText("Neither unstable, over-stable nor under-damped");
       for (const picture of ["Angle of attack and static margin over time", "Static margin over Mach number"])
         await expect(steady.getByRole("img", { name: picture })).toBeVisible();
       await expect(steady.getByRole("row", { name: /^guide exit/ })).toBeVisible();

@@ -119,9 +119,26 @@ describe("fly()", () => {
       ((exit.angleOfAttack * 180) / Math.PI).toFixed(1),
     ]);
     expect(out).toMatch(/Leaving the guide, the air meets it at/);
-    expect(out).toMatch(/Neither over-stable nor under-damped|Over-stable:|Under-damped:/);
+    expect(out).toMatch(/Neither unstable, over-stable nor under-damped|Over-stable:|Under-damped:/);
     expect(stability.columns.time).toHaveLength(stability.columns.margin.length);
-    expect(stability.limits).toEqual({ mostMargin: 3, leastDamping: 0.05 });
+    expect(stability.limits).toEqual({ leastMargin: 1, mostMargin: 3, leastDamping: 0.05 });
+  });
+
+  test("never gives a clean verdict to a rocket whose centre of pressure lies ahead of its balance point", async () => {
+    const tailHeavy = demoFiles({
+      "demo.rocket.json": (rocket: Loose) => {
+        rocket.balanceWithoutMotor = "1.1 m";
+      },
+    });
+    const { out } = await runOver(tailHeavy, ["fly", "plan.json"]);
+    const plain = out.replaceAll(/\s+/gu, " ");
+    expect(plain).toMatch(/Unstable: its centre of pressure lies ahead of its balance point between 0\.2 and /u);
+    expect(plain).not.toContain("Neither");
+    expect(plain).not.toContain("0.05 or more");
+    const { stability } = (await runOver(tailHeavy, ["fly", "plan.json", "--json"])).json();
+    const [unstable] = stability.findings;
+    expect(unstable).toMatchObject({ code: "unstable", limit: 0, value: Math.min(...stability.columns.margin) });
+    expect(unstable.from).toBe(stability.moments[0].time);
   });
 
   test("--draw flies another flight than the plan's, the same each time", async () => {

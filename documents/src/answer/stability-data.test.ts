@@ -13,7 +13,7 @@ beforeAll(async () => {
 describe("stabilityData()", () => {
   test("tells each moment as the engine's columns have it, in the order of time", () => {
     const flight = fly(inputs, { model: "rigid" });
-    const { moments, columns } = stabilityData(flight, 900);
+    const { moments, columns } = stabilityData(flight, { rows: 900 });
     expect(moments.map(({ which }) => which)).toEqual(["guide-exit", "fastest", "burnout", "top"]);
     const [exit, fastest, burnout, top] = moments;
     expect(exit?.time).toBe(flight.events.guideExit?.time);
@@ -31,7 +31,7 @@ describe("stabilityData()", () => {
     expect(stabilityData(fly(inputs)).moments.at(-1)?.angleOfAttack).toBeNull();
     expect(top?.angleOfAttack).toBe(flight.events.apogee?.angleOfAttack);
     // ten times as many rows move no figure
-    const finer = stabilityData(flight, 9000).moments;
+    const finer = stabilityData(flight, { rows: 9000 }).moments;
     expect((fastest?.frequency ?? 0) / (finer[1]?.frequency ?? 1)).toBeCloseTo(1, 4);
     expect((fastest?.dampingRatio ?? 0) / (finer[1]?.dampingRatio ?? 1)).toBeCloseTo(1, 3);
   });

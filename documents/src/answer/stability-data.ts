@@ -3,6 +3,7 @@ import {
   type FlightResult,
   type Kinematics,
   leastDamping,
+  leastMargin,
   mostMargin,
   type StabilityFinding,
   stabilityOverFlight,
@@ -49,8 +50,8 @@ export interface StabilityData {
   /** Between airflow and guide as it leaves [rad], in the mean wind and with a gust [m/s] square across; null where it never left. */
   readonly guideExitAngle: { readonly mean: number; readonly highest: number; readonly gust: number } | null;
   readonly findings: readonly StabilityFinding[];
-  /** Most margin [calibres] and least damping ratio that are usual. */
-  readonly limits: { readonly mostMargin: number; readonly leastDamping: number };
+  /** Least and most margin [calibres] and least damping ratio that are usual; a club may ask for another least margin, or null: none. */
+  readonly limits: { readonly leastMargin: number | null; readonly mostMargin: number; readonly leastDamping: number };
   readonly columns: StabilityColumns;
 }
 
@@ -70,19 +71,22 @@ function gustOf({ events, model }: FlightResult): number {
 /**
  * Stability of a flight from the guide's end to the top, as plain data.
  *
- * @param rows of the columns, ≥ 2
+ * @param options rows of the columns, ≥ 2; the least margin that is asked for [calibres], null for none
  * @source gust: two intensities of MIL-F-8785C (1980), 3.7.3.4, at the day's wind
  * @example
  * stabilityData(fly(inputs, { model: "rigid" })).findings; // []
  */
-export function stabilityData(flight: FlightResult, rows = 96): StabilityData {
+export function stabilityData(
+  flight: FlightResult,
+  { rows = 96, least = leastMargin }: { readonly rows?: number; readonly least?: number | null } = {},
+): StabilityData {
   const gust = gustOf(flight);
-  const { guideExitAngle, findings, ...columns } = stabilityOverFlight(flight, { gust, rows });
+  const { guideExitAngle, findings, ...columns } = stabilityOverFlight(flight, { gust, rows, least });
   return {
     moments: momentsOf(flight, columns),
     guideExitAngle: guideExitAngle && { ...guideExitAngle, gust },
     findings,
-    limits: { mostMargin, leastDamping },
+    limits: { leastMargin: least, mostMargin, leastDamping },
     columns: {
       time: [...columns.time],
       mach: [...columns.mach],

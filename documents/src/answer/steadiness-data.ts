@@ -63,6 +63,8 @@ export interface SteadinessFlights {
   readonly rough: FlightResult;
   /** Of the rough flight's turbulence. */
   readonly seed: number;
+  /** The margin that is asked for [calibres], null for none; left out: what is usual. */
+  readonly leastMargin?: number | null;
 }
 
 /**
@@ -72,8 +74,11 @@ export interface SteadinessFlights {
  * @example
  * steadinessData({ quick, rigid, rough: fly(inputs, { model: "rigid", turbulence: 1 }), seed: 1 }).stability.findings; // []
  */
-export function steadinessData({ quick, rigid, rough, seed }: SteadinessFlights): SteadinessData {
-  const stability = stabilityData(rigid, MARGIN_ROWS);
+export function steadinessData({ quick, rigid, rough, seed, leastMargin }: SteadinessFlights): SteadinessData {
+  const stability = stabilityData(rigid, {
+    rows: MARGIN_ROWS,
+    ...(leastMargin === undefined ? {} : { least: leastMargin }),
+  });
   const { highestMach } = rigid.peaks();
   const steps = Math.ceil(highestMach / MACH_STEP) + 1;
   const machs = Array.from({ length: steps + 1 }, (_, i) => i * MACH_STEP);

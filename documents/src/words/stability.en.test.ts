@@ -20,7 +20,7 @@ const stability: StabilityData = {
   moments: [moment],
   guideExitAngle: { mean: Math.PI / 36, highest: Math.PI / 18, gust: 1.34112 },
   findings: [],
-  limits: { mostMargin: 3, leastDamping: 0.05 },
+  limits: { leastMargin: 1, mostMargin: 3, leastDamping: 0.05 },
   columns: {
     time: [],
     mach: [],
@@ -61,8 +61,8 @@ describe("words of the stability", () => {
     const both = stabilityVerdictSentences({
       ...stability,
       findings: [
-        { code: "over-stable", value: 3.44, limit: 3, time: 2.1 },
-        { code: "under-damped", value: 0.0412, limit: 0.05, time: 10.2 },
+        { code: "over-stable", value: 3.44, limit: 3, time: 2.1, from: 1.8, to: 2.6 },
+        { code: "under-damped", value: 0.0412, limit: 0.05, time: 10.2, from: 9, to: 11 },
       ],
     }).map(plain);
     expect(both[0]).toContain(
@@ -73,9 +73,25 @@ describe("words of the stability", () => {
     );
   });
 
+  test("stabilityVerdictSentences() says from when to when it is unstable, or its margin small", () => {
+    const said = stabilityVerdictSentences({
+      ...stability,
+      findings: [
+        { code: "unstable", value: -0.5, limit: 0, time: 0.24, from: 0.24, to: 11.51 },
+        { code: "low-margin", value: 0.84, limit: 1, time: 1.9, from: 1.2, to: 3.36 },
+      ],
+    }).map(plain);
+    expect(said[0]).toContain(
+      "Unstable: its centre of pressure lies ahead of its balance point between 0.2 and 11.5 s after ignition, at worst by 0.5 calibres, after 0.2 s.",
+    );
+    expect(said[1]).toContain(
+      "Its margin falls to 0.84 calibres 1.9 s after ignition, and is below 1.0, the least that is asked for, between 1.2 and 3.4 s.",
+    );
+  });
+
   test("stabilityVerdictSentences() praises nothing where neither is found, and judges no rocket that stayed on the guide", () => {
     const [neither = ""] = stabilityVerdictSentences(stability).map(plain);
-    expect(neither).toMatch(/^Neither over-stable nor under-damped as reckoned: .*3\.0.*0\.05/);
+    expect(neither).toMatch(/^Neither unstable, over-stable nor under-damped as reckoned: .*1\.0 and 3\.0.*0\.05/);
     expect(neither).not.toMatch(/\bsafe|stable flight|good\b/i);
     expect(stabilityVerdictSentences({ ...stability, moments: [] })).toEqual([
       "It never left the guide: there is no swing to judge.",
@@ -83,7 +99,7 @@ describe("words of the stability", () => {
   });
 
   test("a code newer than the words speaks for itself", () => {
-    const finding = { code: "rolls-through" as "over-stable", value: 1, limit: 1, time: 1 };
+    const finding = { code: "rolls-through" as "over-stable", value: 1, limit: 1, time: 1, from: 1, to: 1 };
     expect(stabilityVerdictSentences({ ...stability, findings: [finding] })).toEqual(["rolls through."]);
   });
 

@@ -16,6 +16,10 @@ export function calibresWords(calibres: number): string {
 }
 
 const findings: Readonly<Record<Finding["code"], (finding: Finding) => string>> = Object.freeze({
+  unstable: ({ value, time, from, to }) =>
+    `Unstable: its centre of pressure lies ahead of its balance point between ${decimals(from, 1)} and ${secondsAfter(to)}, at worst by ${calibresWords(Math.abs(value))}, after ${amount(time, "s", 1)}. Nothing turns it back into the wind there: it may tumble, and what is reckoned of its flight does not hold.`,
+  "low-margin": ({ value, limit, time, from, to }) =>
+    `Its margin falls to ${glued(decimals(value, 2), "calibres")} ${secondsAfter(time)}, and is below ${decimals(limit, 1)}, the least that is asked for, between ${decimals(from, 1)} and ${amount(to, "s", 1)}. Ballast in the nose or larger fins raise it.`,
   "over-stable": ({ value, limit, time }) =>
     `Over-stable: its margin reaches ${calibresWords(value)} ${secondsAfter(time)}, above ${decimals(limit, 1)} (common practice, no source). It turns farther into the wind than it need: a lower top, a longer walk.`,
   "under-damped": ({ value, limit, time }) =>
@@ -24,12 +28,21 @@ const findings: Readonly<Record<Finding["code"], (finding: Finding) => string>> 
 
 const secondsAfter = (time: number): string => `${amount(time, "s", 1)} after ignition`;
 
+/** Least margin, most margin and least damping that nothing passed. */
+function withinWords({ leastMargin, mostMargin, leastDamping }: StabilityData["limits"]): string {
+  const margin =
+    leastMargin === null
+      ? `stays within ${calibresWords(mostMargin)}`
+      : `stays between ${decimals(leastMargin, 1)} and ${calibresWords(mostMargin)}`;
+  return `its margin ${margin} (common practice, no source) and its damping ratio at ${decimals(leastDamping, 2)} or more (from memory)`;
+}
+
 /** What passes the usual limits, each in a sentence; where nothing does, that. A code that is not known speaks for itself. */
 export function stabilityVerdictSentences({ findings: found, limits, moments }: StabilityData): readonly string[] {
   if (moments.length === 0) return ["It never left the guide: there is no swing to judge."];
   if (found.length === 0)
     return [
-      `Neither over-stable nor under-damped as reckoned: its margin stays within ${calibresWords(limits.mostMargin)} (common practice, no source) and its damping ratio at ${decimals(limits.leastDamping, 2)} or more (from memory). The figures are a model's, of the rocket as it was measured.`,
+      `Neither unstable, over-stable nor under-damped as reckoned: ${withinWords(limits)}. The figures are a model's, of the rocket as it was measured.`,
     ];
   return found.map((finding) => own(findings, finding.code)?.(finding) ?? `${finding.code.replaceAll("-", " ")}.`);
 }

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { flightD, flightE, referenceInputs } from "../../reference/trajectories/inputs.js";
 import { fly } from "./fly.js";
-import { leastDamping, marginOverMach, mostMargin, stabilityOverFlight } from "./stability-over-flight.js";
+import { leastDamping, leastMargin, marginOverMach, mostMargin, stabilityOverFlight } from "./stability-over-flight.js";
 
 const options = { tolerance: 1e-8, compressibility: false, bodyLift: false };
 
@@ -50,6 +50,39 @@ test("stabilityOverFlight() names over-stable and under-damped where they are wo
   expect(Math.min(...dampingRatio)).toBeGreaterThan(leastDamping);
   expect(findings.map(({ code }) => code)).toEqual(["over-stable"]);
   expect(sluggish?.value).toBeLessThan(leastDamping);
+});
+
+/** Reference flight (d), its airframe's balance point farther aft. */
+const tailHeavy = (by: number) => ({ ...flightD, rocket: { ...flightD.rocket, balance: flightD.rocket.balance + by } });
+
+test("stabilityOverFlight() names unstable where the centre of pressure lies ahead of the balance point, from when to when", () => {
+  const never = stabilityOverFlight(fly(tailHeavy(0.45), options));
+  const [all, ...others] = never.findings;
+  expect(Math.max(...never.margin)).toBeLessThan(0);
+  expect(all).toMatchObject({ code: "unstable", limit: 0, value: Math.min(...never.margin) });
+  expect([all?.from, all?.to]).toEqual([never.time[0], never.time.at(-1)]);
+  expect(others).toEqual([]);
+  // the burning motor moves the balance point forward, over the centre of pressure, which the whole flight (no compressibility) keeps
+  const atFirst = stabilityOverFlight(fly(tailHeavy(0.26), options));
+  const crossed = atFirst.margin.findIndex((margin) => margin > 0);
+  const unstable = atFirst.findings.find(({ code }) => code === "unstable");
+  expect(crossed).toBeGreaterThan(0);
+  expect(unstable?.from).toBe(atFirst.time[0]);
+  expect(unstable?.to).toBeGreaterThan(atFirst.time[crossed - 1]!);
+  expect(unstable?.to).toBeLessThan(atFirst.time[crossed]!);
+  expect(atFirst.findings.map(({ code }) => code)).not.toContain("low-margin");
+});
+
+test("stabilityOverFlight() names a margin below the least that is asked for", () => {
+  const flight = fly(tailHeavy(0.18), options);
+  const { margin, findings } = stabilityOverFlight(flight);
+  const low = findings.find(({ code }) => code === "low-margin");
+  expect(low).toMatchObject({ value: Math.min(...margin), limit: leastMargin });
+  expect(low?.value).toBeGreaterThan(0);
+  expect(low?.value).toBeLessThan(leastMargin);
+  const codes = (least: number | null) => stabilityOverFlight(flight, { least }).findings.map(({ code }) => code);
+  expect(codes(Math.min(...margin) - 0.01)).not.toContain("low-margin");
+  expect(codes(null)).not.toContain("low-margin");
 });
 
 test("stabilityOverFlight() tells the angle at the guide's end in the mean wind, and with a gust square across", () => {

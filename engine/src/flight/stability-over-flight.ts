@@ -7,16 +7,24 @@ import { trimAt } from "./settled.js";
 /** Static margin above which a rocket turns into the wind more than it need [calibres]. Common practice, no source: 2.5 to 3. */
 export const mostMargin = 3;
 
+/** Static margin below which a rocket is looked at [calibres]. Common practice, no source. */
+export const leastMargin = 1;
+
 /** Damping ratio of the swing below which it goes on for many swings. Common practice for finned rockets, 0.05 to 0.3; memory. */
 export const leastDamping = 0.05;
 
 /** A figure of the stability that passes what is usual, where it does so most. */
 export interface StabilityFinding {
-  readonly code: "over-stable" | "under-damped";
+  /** `unstable`: the centre of pressure lies at the balance point or ahead of it; `low-margin` where it does not, but nearly. */
+  readonly code: "unstable" | "low-margin" | "over-stable" | "under-damped";
+  /** Where it is worst. */
   readonly value: number;
   readonly limit: number;
-  /** [s] after ignition. */
+  /** Of that [s] after ignition. */
   readonly time: number;
+  /** First and last time at which the limit is passed [s] after ignition. */
+  readonly from: number;
+  readonly to: number;
 }
 
 /** Stability from the guide's end to the top, by columns of one length. */
@@ -67,7 +75,8 @@ function exitAngle({ events, model }: FlightResult, gust: number): StabilityOver
  * left out, which adds to the damping.
  *
  * @param flight of any model; the angle of attack is its own, 0 once nose-first
- * @param options gust [m/s] that may blow across as the rocket leaves the guide, 0 where left out; rows, ≥ 2
+ * @param options gust [m/s] that may blow across as the rocket leaves the guide, 0 where left out; rows, ≥ 2; the least margin that
+ * is asked for [calibres], null for none, `leastMargin` where left out
  * @returns columns of no rows where it never left the guide
  * @source frequency √(K/I), ratio c/(2 √(K I)) with K and c as in `trimAt`; margin by definition
  * @example
@@ -75,7 +84,11 @@ function exitAngle({ events, model }: FlightResult, gust: number): StabilityOver
  */
 export function stabilityOverFlight(
   flight: FlightResult,
-  { gust = 0, rows = 96 }: { readonly gust?: number; readonly rows?: number } = {},
+  {
+    gust = 0,
+    rows = 96,
+    least = leastMargin,
+  }: { readonly gust?: number; readonly rows?: number; readonly least?: number | null } = {},
 ): StabilityOverFlight {
   const { model, events } = flight;
   const { diameter, length } = model.inputs.rocket;
@@ -112,27 +125,52 @@ export function stabilityOverFlight(
     out.dampingRatio[i] = trim.frequency > 0 ? trim.damping / (2 * trim.frequency) : 0;
     out.angleOfAttack[i] = now.angleOfAttack;
   }
-  return { ...out, guideExitAngle: exitAngle(flight, gust), findings: findingsOf(out) };
+  return { ...out, guideExitAngle: exitAngle(flight, gust), findings: findingsOf(out, least) };
 }
 
-function findingsOf({
-  time,
-  margin,
-  dampingRatio,
-  frequency,
-}: Omit<StabilityOverFlight, "guideExitAngle" | "findings">) {
-  let most = -1;
-  let least = -1;
+type Columns = Omit<StabilityOverFlight, "guideExitAngle" | "findings">;
+
+function findingsOf({ time, margin, dampingRatio, frequency }: Columns, least: number | null): StabilityFinding[] {
+  const lowest = (limit: number): Worst | null => worstOf(time, margin, limit, "below");
+  const unstable = lowest(0);
+  const low = unstable === null && least !== null ? lowest(least) : null;
+  const over = worstOf(time, margin, mostMargin, "above");
+  const damping = dampingRatio.map((ratio, i) => (frequency[i]! > 0 ? ratio : Number.NaN));
+  const under = worstOf(time, damping, leastDamping, "below");
+  return [
+    ...(unstable === null ? [] : [{ code: "unstable" as const, ...unstable }]),
+    ...(low === null ? [] : [{ code: "low-margin" as const, ...low }]),
+    ...(over === null ? [] : [{ code: "over-stable" as const, ...over }]),
+    ...(under === null ? [] : [{ code: "under-damped" as const, ...under }]),
+  ];
+}
+
+type Worst = Omit<StabilityFinding, "code">;
+
+/** Where a column passes a limit: the worst of it, and from when to when; NaN passes none. */
+function worstOf(time: Float64Array, column: Float64Array, limit: number, side: "above" | "below"): Worst | null {
+  const past = (i: number): number => (side === "above" ? column[i]! - limit : limit - column[i]!);
+  // what does not swing back has no margin: at a limit of 0, 0 is past it
+  const passes = (i: number): boolean => past(i) > 0 || (limit === 0 && past(i) === 0);
+  let [first, last, worst] = [-1, -1, -1];
   for (let i = 0; i < time.length; i++) {
-    if (most < 0 || margin[i]! > margin[most]!) most = i;
-    if (frequency[i]! > 0 && (least < 0 || dampingRatio[i]! < dampingRatio[least]!)) least = i;
+    if (!passes(i)) continue;
+    if (first < 0) first = i;
+    last = i;
+    if (worst < 0 || past(i) > past(worst)) worst = i;
   }
-  const findings: StabilityFinding[] = [];
-  if (most >= 0 && margin[most]! > mostMargin)
-    findings.push({ code: "over-stable", value: margin[most]!, limit: mostMargin, time: time[most]! });
-  if (least >= 0 && dampingRatio[least]! < leastDamping)
-    findings.push({ code: "under-damped", value: dampingRatio[least]!, limit: leastDamping, time: time[least]! });
-  return findings;
+  if (worst < 0) return null;
+  const crossing = (inside: number, outside: number): number => {
+    if (Number.isNaN(past(outside) - past(inside)) || outside === inside) return time[inside]!;
+    return time[inside]! + (past(inside) / (past(inside) - past(outside))) * (time[outside]! - time[inside]!);
+  };
+  return {
+    value: column[worst]!,
+    limit,
+    time: time[worst]!,
+    from: crossing(first, Math.max(0, first - 1)),
+    to: crossing(last, Math.min(time.length - 1, last + 1)),
+  };
 }
 
 /** Static margin over Mach number, with the motor loaded and empty [calibres]: columns of one length. */

@@ -43,7 +43,7 @@ export function inventedSteadiness(more: Partial<SteadinessData> = {}): Steadine
       ],
       guideExitAngle: { mean: 0.09, highest: 0.15, gust: 1.2 },
       findings: [],
-      limits: { mostMargin: 3, leastDamping: 0.05 },
+      limits: { leastMargin: 1, mostMargin: 3, leastDamping: 0.05 },
       columns: {
         time: times,
         mach,

@@ -47,7 +47,7 @@ describe("StabilityOverTime", () => {
     expect(drawn).toContain("After the guide it swings up to 6.3\u00a0deg");
     expect(drawn).toContain("The default model counts the swing as settled after 4.0\u00a0s");
     expect(drawn).toContain("guide exit 2.2\u00a0calibres");
-    const findings = [{ code: "over-stable", value: 3.4, limit: 3, time: 2.1 }] as const;
+    const findings = [{ code: "over-stable", value: 3.4, limit: 3, time: 2.1, from: 1.8, to: 2.6 }] as const;
     expect(draw({ stability: { ...data.stability, findings } })).toContain("Over-stable: its margin reaches 3.4");
   });
 

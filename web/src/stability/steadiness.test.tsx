@@ -45,7 +45,7 @@ test("SteadinessPart asks for no flight while it is folded", () => {
 test("SteadinessView tells the verdict, the models apart, the swing and the margin, before and beside its pictures", () => {
   const page = shown({});
   const places = [
-    "Neither over-stable nor under-damped",
+    "Neither unstable, over-stable nor under-damped",
     "The rigid model reaches the top",
     "picture-stability",
     "picture-swing",
