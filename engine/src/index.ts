@@ -353,7 +353,7 @@ export { type ValidityCode, validityLimits, validityWarnings } from "./rocket/va
 export { withoutMotor } from "./rocket/without-motor.js";
 export { ruleById, rules } from "./rules/all-rules.js";
 export { type AviationClass, type AviationDuty, aviationClass, aviationDuties } from "./rules/aviation-class.js";
-export { checkRules, type RuleFinding, type RuleSet } from "./rules/check-rules.js";
+export { checkRules, leastMarginOf, type RuleFinding, type RuleSet } from "./rules/check-rules.js";
 export { type ClubIssue, type ClubLimit, type ClubRules, clubIssues } from "./rules/club.js";
 export { type DistanceRow, distanceRow, modelSiteDimension, safetyCodeDistances } from "./rules/distances.js";
 export type { Extremes, FactName, RuleFacts } from "./rules/facts.js";

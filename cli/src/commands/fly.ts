@@ -8,6 +8,7 @@ import {
   type FlightResult,
   fly as flyOnce,
   type Kinematics,
+  leastMarginOf,
   type TurningModel,
   turbulenceSeed,
 } from "@delaywright/engine";
@@ -68,7 +69,8 @@ function flown(inputs: DecisionInputs, args: FlyArgs): Flown {
     ...(args.draw === undefined || args.model !== "rigid" ? {} : { turbulence: turbulenceSeed(seed, args.draw) }),
   });
   const start = firing(inputs, result, args.delay);
-  const base = { result, draw: args.draw ?? null, seed };
+  const leastMargin = leastMarginOf(inputs.ruleSet ?? "association");
+  const base = { result, draw: args.draw ?? null, seed, leastMargin };
   if (start === null) return { ...base, fired: null, descent: null };
   const opens = start.fires + inputs.recovery.lineStretch;
   const fired = { ...start, opens };
@@ -93,7 +95,7 @@ export async function fly(args: FlyArgs, io: Io): Promise<number> {
         flight: flightData(one.result),
         fired: one.fired,
         opened: descentData(one.descent),
-        stability: stabilityData(one.result),
+        stability: stabilityData(one.result, { least: one.leastMargin }),
         trajectory: columnsOf(one, moments),
         draw: one.draw,
         seed: one.seed,

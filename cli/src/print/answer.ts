@@ -19,6 +19,8 @@ export interface Flown {
   readonly descent: Descent | null;
   readonly draw: number | null;
   readonly seed: number;
+  /** The margin that the plan's rules ask for [calibres]; null: none. */
+  readonly leastMargin: number | null;
 }
 
 /** A delay that is wanted, and the settings nearest to it. */

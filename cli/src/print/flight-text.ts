@@ -88,7 +88,7 @@ export function flightText(flown: Flown, context: PlanContext): string {
     wrap(
       `Fastest ${amount(fastest.speed, "m/s")} (Mach ${decimals(fastest.mach, 2)}) after ${amount(fastest.time, "s", 1)}; hardest ${amount(hardest.acceleration, "m/s²")} after ${amount(hardest.time, "s", 1)}.`,
     ),
-    stabilityText(result),
+    stabilityText(result, flown.leastMargin),
     ...(result.ended === "landed"
       ? [
           openingWords(flown)

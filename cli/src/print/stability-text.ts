@@ -11,8 +11,8 @@ import { table } from "./table.js";
 import { wrap } from "./wrap.js";
 
 /** Stability over one flight for a person: where it matters, and what passes the usual limits. */
-export function stabilityText(flight: FlightResult): string {
-  const data = stabilityData(flight);
+export function stabilityText(flight: FlightResult, least: number | null): string {
+  const data = stabilityData(flight, { least });
   const angle = guideExitAngleSentence(data);
   const heads = stabilityHeads().map((head, i) => ({ head, align: i === 0 ? ("left" as const) : ("right" as const) }));
   return [

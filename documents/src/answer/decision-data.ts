@@ -87,6 +87,8 @@ export interface DecisionData
     readonly guideExit: MarginAt;
     readonly guideExitAtAngle: Decision["stability"]["guideExitAtAngle"];
     readonly burnout: MarginAt;
+    /** The least and the most between guide exit and top, with time [s] and Mach number. */
+    readonly inFlight: Decision["stability"]["inFlight"];
   };
   /** What flights taught, as far as it was reckoned with; null: nothing. */
   readonly learned: LearnedBasis | null;
@@ -185,6 +187,7 @@ export function decisionData({ decision, inputs, context, doubts }: Answer): Dec
       guideExit: stability.guideExit,
       guideExitAtAngle: stability.guideExitAtAngle,
       burnout: stability.burnout,
+      inFlight: stability.inFlight,
     },
     drivers: decision.drivers,
     delayShareOfOdds: decision.delayShareOfOdds,

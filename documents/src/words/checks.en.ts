@@ -129,6 +129,10 @@ const checks: Readonly<Record<CheckCode, CheckWords> & Record<string, CheckWords
     "static margin at guide exit",
     "the margin is small where the rocket leaves the guide: ballast in the nose, or larger fins",
   ),
+  "margin-in-flight": words(
+    "least static margin in flight",
+    "the margin is smallest between guide exit and top: ballast in the nose, or larger fins",
+  ),
   "models-validity": words("range of the models", "the figures rest on models beyond the range they were held against"),
   "motor-certified": words("a certified motor", "the safety code asks for certified motors"),
   "no-charge": words(

@@ -52,6 +52,7 @@ const facts: Readonly<Record<FactName, FactWords> & Record<string, FactWords>> =
   makerMostLiftOffMass: fact("the maker's highest lift-off mass", "motor: mostLiftOffMass"),
   marginAtBurnout: fact("the margin at burnout"),
   marginAtGuideExit: fact("the margin leaving the guide"),
+  marginInFlight: fact("the margin on the way up"),
   metalSponge: fact("whether the propellant throws sparks", "motor: metalSponge"),
   mostRemoved: fact("the most that may be taken out", "motor: delay.mostRemoved"),
   motorCertified: fact("who certified the motor", "motor: certified"),

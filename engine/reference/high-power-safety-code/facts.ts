@@ -25,6 +25,7 @@ export const passing: RuleFacts = {
   guideExitSpeed: 20,
   marginAtGuideExit: { least: 1.5, most: 1.7 },
   marginAtBurnout: { least: 1.9, most: 2.2 },
+  marginInFlight: { least: 1.5, most: 2.2 },
   height95: 800,
   validity: [],
   drawsNotFlown: 0,

@@ -1,4 +1,5 @@
 import type { Descent } from "../flight/descent.js";
+import type { FlownMargin } from "../flight/margin-over-flight.js";
 import type { ResolvedFlightOptions } from "../flight/options.js";
 import type { FlightResult } from "../flight/result.js";
 import type { ValidityCode } from "../rocket/validity.js";
@@ -202,6 +203,8 @@ export interface Stability {
   /** At the angle of attack that the wind makes as the rocket leaves the guide, body lift included. */
   readonly guideExitAtAngle: MarginAt & { readonly angle: number };
   readonly burnout: MarginAt;
+  /** Where it is least and most between guide exit and top: time from ignition [s], Mach number. */
+  readonly inFlight: { readonly least: FlownMargin; readonly most: FlownMargin };
 }
 
 /** Where the rocket comes down if nothing opens. */

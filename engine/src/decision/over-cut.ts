@@ -125,6 +125,7 @@ const ofRocket: readonly CheckCode[] = [
   "cp-ahead-of-balance",
   "margin-at-guide-exit",
   "margin-at-burnout",
+  "margin-in-flight",
   "over-stable",
   "ceiling",
   "landing-energy",

@@ -108,11 +108,15 @@ function exitingAt(speed: number): FlightResult {
   return { ...flight, events: { ...flight.events, guideExit: { ...exit, velocity: [0, 0, speed] } } };
 }
 
-function withMargins(atExit: number, atBurnout: number): Stability {
+function withMargins(atExit: number, atBurnout: number, inFlight = 2): Stability {
   return {
     ...stability,
     guideExit: { ...stability.guideExit, calibres: atExit },
     burnout: { ...stability.burnout, calibres: atBurnout },
+    inFlight: {
+      least: { ...stability.inFlight.least, calibres: inFlight },
+      most: { ...stability.inFlight.most, calibres: inFlight },
+    },
   };
 }
 
@@ -134,7 +138,10 @@ const rows: readonly (readonly [
   ["guide-exit-against-wind", {}, exitingAt(20 + near), stability, "pass"],
   ["margin-at-guide-exit", {}, flight, withMargins(1 - near, 2), "look"],
   ["margin-at-burnout", {}, flight, withMargins(2, 1), "pass"],
+  ["margin-in-flight", {}, flight, withMargins(2, 2, 1 - near), "look"],
   ["over-stable", {}, flight, withMargins(2, 3 + near), "look"],
+  ["over-stable", {}, flight, withMargins(2, 2, 3 + near), "look"],
+  ["cp-ahead-of-balance", {}, flight, withMargins(2, 2, -0.1), "stop"],
   ["cp-ahead-of-balance", {}, flight, withMargins(2, -0.1), "stop"],
   // 20 miles an hour, 20 deg: High Power Rocket Safety Code; no launch beyond them
   ["wind-limit", { wind: windFrom(8.9409, 0) }, flight, stability, "stop"],
@@ -147,7 +154,7 @@ const rows: readonly (readonly [
 ];
 
 test("flightFacts() lead to the verdicts of the rules", () => {
-  expect(rows).toHaveLength(17);
+  expect(rows).toHaveLength(20);
   for (const [code, change, flown, stable, verdict] of rows) {
     const found = checksOf(factsOf(change, flown, stable)).filter((check) => check.code === code);
     expect(found[0]?.verdict, `${code}, ${verdict}`).toBe(verdict);

@@ -67,6 +67,7 @@ export function flightFacts(
     guideExitSpeed: events.guideExit === null ? 0 : speedOf(events.guideExit.velocity),
     marginAtGuideExit: bothEnds(stability.guideExit.calibres),
     marginAtBurnout: bothEnds(stability.burnout.calibres),
+    marginInFlight: { least: stability.inFlight.least.calibres, most: stability.inFlight.most.calibres },
     height95: top,
     validity: validityOf(inputs, flight, stability),
     windSpeed: windRead === false ? undefined : windNearGround(inputs),

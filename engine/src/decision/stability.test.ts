@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
 import { flightD, flightE, referenceInputs } from "../../reference/trajectories/inputs.js";
 import { fly } from "../flight/fly.js";
+import { marginAt } from "../flight/margin-over-flight.js";
 import { stabilityOf } from "./stability.js";
 
 const options = { tolerance: 1e-8 };
@@ -44,7 +45,26 @@ test("stabilityOf() moves the centre of pressure forward at the angle that the w
 
 test("stabilityOf() judges a rocket that never left the guide as it stands", () => {
   const flight = fly({ ...referenceInputs, rocket: { ...referenceInputs.rocket, mass: 50 } }, options);
-  const { guideExit, guideExitAtAngle } = stabilityOf(flight);
+  const { guideExit, guideExitAtAngle, inFlight } = stabilityOf(flight);
   expect(guideExit.balance).toBeCloseTo((50 * 0.88 + 0.5 * 1.385) / 50.5, 12);
   expect(guideExitAtAngle.angle).toBe(0);
+  expect(inFlight.least).toMatchObject(guideExit);
+});
+
+test("stabilityOf() finds the least and the most margin of a supersonic climb, as two thousand moments of it have them", () => {
+  const { motor } = flightD;
+  const thrust = { ...motor.thrust, thrusts: motor.thrust.thrusts.map((newtons) => 6 * newtons) };
+  const flight = fly({ ...flightD, motor: { ...motor, thrust } }, { ...options, tolerance: 1e-6 });
+  const { guideExit, burnout, inFlight } = stabilityOf(flight);
+  const [from, to] = [flight.events.guideExit!.time, flight.events.apogee!.time];
+  const all = Array.from({ length: 2000 }, (_, i) => from + (i / 1999) * (to - from)).map(
+    (time) => marginAt(flight.model, time, flight.at(time).mach).calibres,
+  );
+  expect(flight.peaks().highestMach).toBeGreaterThan(1.5);
+  // a twentieth of a calibre: half of what is shown
+  expect(Math.abs(inFlight.least.calibres - Math.min(...all))).toBeLessThan(0.05);
+  expect(Math.abs(inFlight.most.calibres - Math.max(...all))).toBeLessThan(0.05);
+  const spread = (margins: readonly number[]) => Math.max(...margins) - Math.min(...margins);
+  // guide exit and burnout alone miss half a calibre of it
+  expect(spread(all)).toBeGreaterThan(0.5 + spread([guideExit.calibres, burnout.calibres]));
 });

@@ -1,4 +1,5 @@
-import { type FlightModel, massIn } from "../flight/model.js";
+import { type FlownMargin, marginAt, marginExtremes } from "../flight/margin-over-flight.js";
+import type { FlightModel } from "../flight/model.js";
 import type { FlightResult } from "../flight/result.js";
 import type { Kinematics } from "../flight/trajectory.js";
 import { cpWithBodyLift } from "../rocket/body-lift.js";
@@ -6,14 +7,13 @@ import { staticMargin } from "../rocket/margin.js";
 import { cpOf } from "../rocket/normal-force/parts.js";
 import type { MarginAt, Stability } from "./decision.js";
 
-function balanceAt(model: FlightModel, time: number): number {
-  const stretch = model.stretches.find((s) => time >= s.from && time <= s.to) ?? model.stretches[0]!;
-  return massIn(model, stretch, time).balance;
+function plainly({ calibres, ofLength, cp, balance }: FlownMargin): MarginAt {
+  return { calibres, ofLength, cp, balance };
 }
 
-function marginAt(model: FlightModel, cp: number, time: number): MarginAt {
-  const { diameter, length } = model.inputs.rocket;
-  const balance = balanceAt(model, time);
+/** Of another centre of pressure. */
+function withCp({ balance }: FlownMargin, cp: number, { inputs }: FlightModel): MarginAt {
+  const { diameter, length } = inputs.rocket;
   return { ...staticMargin({ cp, balance, diameter, length }), cp, balance };
 }
 
@@ -26,19 +26,19 @@ function guideExitAngle(exit: Kinematics, model: FlightModel): number {
 }
 
 /**
- * Static stability at guide exit, there also at the angle of attack that the wind makes, and at burnout.
+ * Static stability at guide exit, there also at the angle of attack that the wind makes, at burnout, and where it is least and most
+ * on the way up.
  *
- * A flight that never left the guide is judged at ignition.
+ * A flight that never left the guide is judged at ignition; on no way up the margins of guide exit stand.
  */
 export function stabilityOf(flight: FlightResult): Stability {
   const { model, events } = flight;
-  const mach = (at: Kinematics | null): number => (model.options.compressibility ? (at?.mach ?? 0) : 0);
-  const exitTime = events.guideExit?.time ?? 0;
-  const exitMach = mach(events.guideExit);
+  const exitMach = model.options.compressibility ? (events.guideExit?.mach ?? 0) : 0;
+  const exit = marginAt(model, events.guideExit?.time ?? 0, exitMach);
   const angle = events.guideExit === null ? 0 : guideExitAngle(events.guideExit, model);
   const atAngle =
     model.bodyLift === null
-      ? cpOf(model.parts, exitMach)
+      ? exit.cp
       : cpWithBodyLift({
           parts: model.parts,
           bodyLift: model.bodyLift,
@@ -48,8 +48,9 @@ export function stabilityOf(flight: FlightResult): Stability {
         });
   return {
     cp: cpOf(model.parts, 0),
-    guideExit: marginAt(model, cpOf(model.parts, exitMach), exitTime),
-    guideExitAtAngle: { ...marginAt(model, atAngle, exitTime), angle },
-    burnout: marginAt(model, cpOf(model.parts, mach(events.burnout)), events.burnout?.time ?? model.burn.end),
+    guideExit: plainly(exit),
+    guideExitAtAngle: { ...withCp(exit, atAngle, model), angle },
+    burnout: plainly(marginAt(model, events.burnout?.time ?? model.burn.end, events.burnout?.mach ?? 0)),
+    inFlight: marginExtremes(flight) ?? { least: exit, most: exit },
   };
 }

@@ -1,6 +1,7 @@
 import { staticMargin } from "../rocket/margin.js";
 import { cpOf } from "../rocket/normal-force/parts.js";
-import { type FlightModel, massIn, type Stretch } from "./model.js";
+import { marginAt, stretchAt } from "./margin-over-flight.js";
+import { type FlightModel, massIn } from "./model.js";
 import type { FlightResult } from "./result.js";
 import { trimAt } from "./settled.js";
 
@@ -53,10 +54,6 @@ export interface StabilityOverFlight {
 /** At the very end of the guide a flight still tells the guide's own leg, which has no angle of attack [s]. */
 const JUST_AFTER = 1e-9;
 
-function stretchAt(model: FlightModel, time: number): Stretch {
-  return model.stretches.find((s) => time >= s.from && time <= s.to) ?? model.stretches[model.stretches.length - 1]!;
-}
-
 function exitAngle({ events, model }: FlightResult, gust: number): StabilityOverFlight["guideExitAngle"] {
   const exit = events.guideExit;
   if (exit === null) return null;
@@ -91,7 +88,6 @@ export function stabilityOverFlight(
   }: { readonly gust?: number; readonly rows?: number; readonly least?: number | null } = {},
 ): StabilityOverFlight {
   const { model, events } = flight;
-  const { diameter, length } = model.inputs.rocket;
   const from = events.guideExit?.time;
   const to = events.apogee?.time;
   const count = from === undefined || to === undefined ? 0 : rows;
@@ -111,16 +107,15 @@ export function stabilityOverFlight(
     const time = i === count - 1 ? to! : from! + (i / (count - 1)) ** 2 * (to! - from!);
     const now = flight.at(Math.max(time, from! + JUST_AFTER));
     const stretch = stretchAt(model, time);
-    const { mass, balance } = massIn(model, stretch, time);
-    const cp = cpOf(model.parts, model.options.compressibility ? now.mach : 0);
+    const { cp, balance, calibres } = marginAt(model, time, now.mach);
     const { density } = model.airAt(now.position[2]);
     const trim = trimAt(model, stretch, { time, density, speed: now.airspeed, mach: now.mach, growth: 0 });
     out.time[i] = time;
     out.mach[i] = now.mach;
-    out.mass[i] = mass;
+    out.mass[i] = massIn(model, stretch, time).mass;
     out.balance[i] = balance;
     out.cp[i] = cp;
-    out.margin[i] = staticMargin({ cp, balance, diameter, length }).calibres;
+    out.margin[i] = calibres;
     out.frequency[i] = trim.frequency;
     out.dampingRatio[i] = trim.frequency > 0 ? trim.damping / (2 * trim.frequency) : 0;
     out.angleOfAttack[i] = now.angleOfAttack;

@@ -2,7 +2,8 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import { passing, passingModel } from "../../reference/high-power-safety-code/facts.js";
 import { ruleById, rules } from "./all-rules.js";
-import { checkRules } from "./check-rules.js";
+import { checkRules, leastMarginOf } from "./check-rules.js";
+import type { ClubRules } from "./club.js";
 import type { FactName, RuleFacts } from "./facts.js";
 import type { RuleVerdict } from "./rule.js";
 
@@ -115,6 +116,14 @@ test("rules that pass without a fact pass whatever it is", () => {
   );
 });
 
+test("leastMarginOf() is the rule's own, or the club's where it says another or none", () => {
+  const club = (change: ClubRules["limits"][string]) => ({ name: "Demo club", limits: { "margin-in-flight": change } });
+  expect([leastMarginOf("association"), leastMarginOf("none")]).toEqual([1, 1]);
+  expect(leastMarginOf(club({ look: 1.5 }))).toBe(1.5);
+  expect(leastMarginOf(club("off"))).toBeNull();
+  expect(leastMarginOf({ name: "Demo club", limits: {} })).toBe(1);
+});
+
 /** Rules that hold one number against limits, and the fact that is it. */
 const numbers: readonly (readonly [id: string, fact: (value: number) => RuleFacts, better: "more" | "less"])[] = [
   ["thrust-to-weight", (thrustToWeight) => ({ thrustToWeight }), "more"],
@@ -126,6 +135,8 @@ const numbers: readonly (readonly [id: string, fact: (value: number) => RuleFact
   ["guide-exit-against-wind", (windSpeed) => ({ windSpeed }), "less"],
   ["cp-ahead-of-balance", (m) => ({ marginAtBurnout: { least: m, most: m } }), "more"],
   ["margin-at-guide-exit", (m) => ({ marginAtGuideExit: { least: m, most: m } }), "more"],
+  ["cp-ahead-of-balance", (m) => ({ marginInFlight: { least: m, most: m } }), "more"],
+  ["margin-in-flight", (m) => ({ marginInFlight: { least: m, most: m } }), "more"],
   ["margin-at-burnout", (m) => ({ marginAtBurnout: { least: m, most: m } }), "more"],
   ["over-stable", (m) => ({ marginAtBurnout: { least: m, most: m } }), "less"],
   ["wind-limit", (windSpeed) => ({ windSpeed }), "less"],

@@ -1,4 +1,4 @@
-import { rules } from "./all-rules.js";
+import { ruleById, rules } from "./all-rules.js";
 import { type ClubRules, clubTerms, readClub } from "./club.js";
 import type { RuleFacts } from "./facts.js";
 import type { Basis, Finding, Rule, RuleSetName, RuleTitle, RuleVerdict } from "./rule.js";
@@ -33,6 +33,20 @@ const order: readonly RuleVerdict[] = ["stop", "look", "not-checked", "pass"];
 export function checkRules(facts: RuleFacts, ruleSet: RuleSet): readonly RuleFinding[] {
   const found = typeof ruleSet === "string" ? byName(facts, ruleSet) : byClub(facts, ruleSet);
   return order.flatMap((verdict) => found.filter((finding) => finding.verdict === verdict));
+}
+
+/**
+ * The margin below which a rule set looks at a flight between guide exit and top [calibres]; null: it asks for none.
+ *
+ * @example
+ * leastMarginOf("association"); // 1
+ */
+export function leastMarginOf(ruleSet: RuleSet): number | null {
+  const rule = ruleById("margin-in-flight");
+  if (rule === undefined) return null;
+  if (typeof ruleSet === "string") return rule.limits.look ?? null;
+  const reading = readClub(ruleSet);
+  return reading.off.has(rule.id) ? null : (clubTerms(rule, ruleSet, reading).terms.limits.look ?? null);
 }
 
 function byName(facts: RuleFacts, name: RuleSetName): RuleFinding[] {

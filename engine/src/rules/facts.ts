@@ -62,6 +62,8 @@ export interface RuleFacts {
   readonly marginAtGuideExit?: Extremes;
   /** Static margin at burnout [calibres]. */
   readonly marginAtBurnout?: Extremes;
+  /** Static margin from guide exit to the top [calibres]. */
+  readonly marginInFlight?: Extremes;
   /** Height of the top above the pad that 95 % of the draws stay below [m]. */
   readonly height95?: number;
   /** Where models were used outside their validated range: `validityWarnings`. */

@@ -1,7 +1,8 @@
+import type { Known } from "./facts.js";
 import type { Rule } from "./rule.js";
 import { association, commonPractice, everySet, highPowerCode, modelCode, ownDefault, statedBy } from "./sources.js";
 import { degree, mileAnHour } from "./units.js";
-import { comparing, rule, toHighPower, toModelRockets } from "./write-rule.js";
+import { compare, comparing, rule, toHighPower, toModelRockets } from "./write-rule.js";
 
 /** Standard gravity [m/s²]: the codes weigh a mass by it. */
 const standardGravity = 9.80665;
@@ -91,6 +92,13 @@ const leavingTheGuide: readonly Rule[] = [
   }),
 ];
 
+/** A margin on the way that is no smaller than this below those at guide exit and burnout says nothing of its own [calibres]. */
+const marginsAlike = 0.05;
+
+function leastAtEvents(facts: Known<"marginAtGuideExit" | "marginAtBurnout">): number {
+  return Math.min(facts.marginAtGuideExit.least, facts.marginAtBurnout.least);
+}
+
 /** Static margin. */
 const margins: readonly Rule[] = [
   comparing({
@@ -107,8 +115,8 @@ const margins: readonly Rule[] = [
       status: "verified",
     },
     sets: everySet,
-    needs: ["marginAtGuideExit", "marginAtBurnout"],
-    value: (facts) => Math.min(facts.marginAtGuideExit.least, facts.marginAtBurnout.least),
+    needs: ["marginAtGuideExit", "marginAtBurnout", "marginInFlight"],
+    value: (facts) => Math.min(leastAtEvents(facts), facts.marginInFlight.least),
   }),
   comparing({
     id: "margin-at-guide-exit",
@@ -130,6 +138,21 @@ const margins: readonly Rule[] = [
     needs: ["marginAtBurnout"],
     value: (facts) => facts.marginAtBurnout.least,
   }),
+  rule({
+    id: "margin-in-flight",
+    unit: "calibres",
+    sense: "least",
+    limits: { look: 1 },
+    basis: commonPractice,
+    sets: everySet,
+    needs: ["marginAtGuideExit", "marginAtBurnout", "marginInFlight"],
+    find: (facts, { limits }) => {
+      const found = compare(facts.marginInFlight.least, "least", limits);
+      const events = leastAtEvents(facts);
+      const told = compare(events, "least", limits)?.verdict === found?.verdict;
+      return told && facts.marginInFlight.least > events - marginsAlike ? null : found;
+    },
+  }),
   comparing({
     id: "over-stable",
     unit: "calibres",
@@ -137,8 +160,8 @@ const margins: readonly Rule[] = [
     limits: { look: 3 },
     basis: commonPractice,
     sets: everySet,
-    needs: ["marginAtGuideExit", "marginAtBurnout"],
-    value: (facts) => Math.max(facts.marginAtGuideExit.most, facts.marginAtBurnout.most),
+    needs: ["marginAtGuideExit", "marginAtBurnout", "marginInFlight"],
+    value: (facts) => Math.max(facts.marginAtGuideExit.most, facts.marginAtBurnout.most, facts.marginInFlight.most),
   }),
 ];
 

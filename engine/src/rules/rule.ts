@@ -117,6 +117,7 @@ export type RuleTitle =
   | "lift-off-weight"
   | "margin-at-burnout"
   | "margin-at-guide-exit"
+  | "margin-in-flight"
   | "models-validity"
   | "motor-certified"
   | "no-charge"

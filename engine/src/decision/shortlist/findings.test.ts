@@ -61,7 +61,11 @@ describe("findingsOf()", () => {
   });
 
   test("refuses a balance point at the centre of pressure, and not one ahead of it", () => {
-    const facts = (calibres: number) => ({ marginAtGuideExit: both(2), marginAtBurnout: both(calibres) });
+    const facts = (calibres: number) => ({
+      marginAtGuideExit: both(2),
+      marginAtBurnout: both(calibres),
+      marginInFlight: both(2),
+    });
     expect(refusals(facts(0), "cp-ahead-of-balance")).toEqual([["cp-ahead-of-balance", 0, 0]]);
     expect(refusals(facts(small), "cp-ahead-of-balance")).toEqual([]);
   });
@@ -105,8 +109,13 @@ describe("findingsOf()", () => {
     const codes = (facts: RuleFacts, code: MotorLookCode) => findingsOf(facts, [code]).looks.map((look) => look.code);
     expect(codes({ thrustToWeight: at - small }, "thrust-to-weight")).toEqual(["thrust-to-weight"]);
     expect(codes({ thrustToWeight: at }, "thrust-to-weight")).toEqual([]);
-    const margins = (calibres: number) => ({ marginAtGuideExit: both(2), marginAtBurnout: both(calibres) });
+    const margins = (calibres: number, inFlight = 2) => ({
+      marginAtGuideExit: both(2),
+      marginAtBurnout: both(calibres),
+      marginInFlight: both(inFlight),
+    });
     expect(codes(margins(0.9), "margin-at-burnout")).toEqual(["margin-at-burnout"]);
+    expect(codes(margins(2, 0.9), "margin-in-flight")).toEqual(["margin-in-flight"]);
     expect(codes(margins(3.1), "over-stable")).toEqual(["over-stable"]);
   });
 
@@ -120,7 +129,7 @@ describe("findingsOf()", () => {
 
 test("inOrder() knows every reason that can refuse, and puts what nothing cures first", () => {
   for (const code of [...beforeFlight, ...afterDraws, ...afterLandings]) expect(refusalOrder).toContain(code);
-  const looksOnly = ["margin-at-burnout", "over-stable"];
+  const looksOnly = ["margin-at-burnout", "margin-in-flight", "over-stable"];
   for (const code of afterLaunch.filter((each) => !looksOnly.includes(each))) expect(refusalOrder).toContain(code);
   expect(new Set(refusalOrder).size).toBe(refusalOrder.length);
   const found = findingsOf({ thrustToWeight: 1, motorCertified: false }, beforeFlight).refusals;

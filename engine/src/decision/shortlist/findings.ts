@@ -26,6 +26,7 @@ export const afterLaunch: readonly MotorLookCode[] = [
   "cp-ahead-of-balance",
   "margin-at-guide-exit",
   "margin-at-burnout",
+  "margin-in-flight",
   "over-stable",
   "personnel-distance",
   "site-edge-distance",

@@ -33,7 +33,7 @@ export type RefusalCode =
   | "keep-off-zones";
 
 /** What asks for a look at a motor that is not refused. */
-export type MotorLookCode = RefusalCode | "adapter-needed" | "margin-at-burnout" | "over-stable";
+export type MotorLookCode = RefusalCode | "adapter-needed" | "margin-at-burnout" | "margin-in-flight" | "over-stable";
 
 /** What was found of one motor: a value against a limit. */
 export interface MotorFinding<Code extends string> extends Basis {

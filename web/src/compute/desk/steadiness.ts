@@ -1,5 +1,5 @@
 import { type SteadinessData, steadinessData } from "@delaywright/documents";
-import { type DecisionInputs, fly } from "@delaywright/engine";
+import { type DecisionInputs, fly, leastMarginOf } from "@delaywright/engine";
 
 /**
  * Flies a plan once by the quick model of the odds, once as a rigid body in the mean wind and once as one in turbulence.
@@ -19,5 +19,6 @@ export async function steadinessOf(
   await step();
   const rough = fly(inputs, { model: "rigid", turbulence: seed });
   await step();
-  return steadinessData({ quick, rigid, rough, seed });
+  const leastMargin = leastMarginOf(inputs.ruleSet ?? "association");
+  return steadinessData({ quick, rigid, rough, seed, leastMargin });
 }
