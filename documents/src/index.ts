@@ -304,7 +304,7 @@ export {
   logQuantityWords,
   logReadSentence,
 } from "./words/log.en.js";
-export { type LookOut, lookOutSentences } from "./words/look-out.en.js";
+export { type LookOut, lookOutSentences, warningSentences } from "./words/look-out.en.js";
 export {
   type CheckCounts,
   checkCounts,

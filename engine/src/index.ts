@@ -125,6 +125,7 @@ export {
 } from "./decision/shortlist/shortlist.js";
 export type { ShortlistSpec } from "./decision/shortlist/spec.js";
 export type { StatedFacts } from "./decision/stated-facts.js";
+export { flightWarnings } from "./decision/warnings.js";
 export {
   defaultWindowDraws,
   type OddsThatEnd,

@@ -141,6 +141,25 @@ describe("fly()", () => {
     expect(unstable.from).toBe(stability.moments[0].time);
   });
 
+  test("says where the flight is beyond the models' range, and that the wind aloft is a guess, in text and JSON", async () => {
+    const fast = (times: number) =>
+      demoFiles({
+        "demo-h150.motor.json": (motor: Loose) => {
+          motor.thrust.newtons = motor.thrust.newtons.map((newtons: number) => times * newtons);
+          delete motor.designation;
+        },
+      });
+    const codes = async (times: number): Promise<string[]> =>
+      (await runOver(fast(times), ["fly", "plan.json", "--json"])).json().warnings.map(({ code }: Loose) => code);
+    expect(await codes(1)).toEqual(["surface-wind-carried-up"]);
+    expect(await codes(4)).toEqual(["mach-through-bridge", "surface-wind-carried-up"]);
+    expect(await codes(18)).toEqual(["mach-through-bridge", "mach-above-validated", "surface-wind-carried-up"]);
+    const { out } = await runOver(fast(4), ["fly", "plan.json"]);
+    expect(out.replaceAll(/\s+/gu, " ")).toMatch(
+      /What to look out for - It flies near or through the speed of sound, .* \(1\.2\d*, limit 0\.9\)\. - The wind aloft is a guess/u,
+    );
+  });
+
   test("--draw flies another flight than the plan's, the same each time", async () => {
     const apogee = async (words: string[]): Promise<number> =>
       (await runOver(demoFiles(), ["fly", "plan.json", "--json", ...words])).json().flight.apogee.time;

@@ -6,6 +6,7 @@ import {
   drawnInputs,
   type FlightInputs,
   type FlightResult,
+  flightWarnings,
   fly as flyOnce,
   type Kinematics,
   leastMarginOf,
@@ -70,7 +71,7 @@ function flown(inputs: DecisionInputs, args: FlyArgs): Flown {
   });
   const start = firing(inputs, result, args.delay);
   const leastMargin = leastMarginOf(inputs.ruleSet ?? "association");
-  const base = { result, draw: args.draw ?? null, seed, leastMargin };
+  const base = { result, draw: args.draw ?? null, seed, leastMargin, warnings: flightWarnings(drawn, result) };
   if (start === null) return { ...base, fired: null, descent: null };
   const opens = start.fires + inputs.recovery.lineStretch;
   const fired = { ...start, opens };
@@ -95,6 +96,7 @@ export async function fly(args: FlyArgs, io: Io): Promise<number> {
         flight: flightData(one.result),
         fired: one.fired,
         opened: descentData(one.descent),
+        warnings: one.warnings,
         stability: stabilityData(one.result, { least: one.leastMargin }),
         trajectory: columnsOf(one, moments),
         draw: one.draw,

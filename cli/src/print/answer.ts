@@ -1,5 +1,5 @@
 import type { Doubt, Issue, Loaded } from "@delaywright/documents";
-import type { BayFindings, CutPlan, Descent, FlightResult, StaticPortFindings } from "@delaywright/engine";
+import type { BayFindings, CutPlan, Descent, FlightResult, StaticPortFindings, Warning } from "@delaywright/engine";
 
 /** What fired the opening. */
 export interface Fired {
@@ -19,6 +19,8 @@ export interface Flown {
   readonly descent: Descent | null;
   readonly draw: number | null;
   readonly seed: number;
+  /** Where it was reckoned beyond what the models were held against, and the guesses that it rests on. */
+  readonly warnings: readonly Warning[];
   /** The margin that the plan's rules ask for [calibres]; null: none. */
   readonly leastMargin: number | null;
 }

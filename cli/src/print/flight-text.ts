@@ -1,4 +1,13 @@
-import { amount, cautions, decimals, delayWords, type PlanContext, placeWords, speedOf } from "@delaywright/documents";
+import {
+  amount,
+  cautions,
+  decimals,
+  delayWords,
+  type PlanContext,
+  placeWords,
+  speedOf,
+  warningSentences,
+} from "@delaywright/documents";
 import type { FlightResult, Kinematics } from "@delaywright/engine";
 import type { Flown } from "./answer.js";
 import { stabilityText } from "./stability-text.js";
@@ -88,6 +97,9 @@ export function flightText(flown: Flown, context: PlanContext): string {
     wrap(
       `Fastest ${amount(fastest.speed, "m/s")} (Mach ${decimals(fastest.mach, 2)}) after ${amount(fastest.time, "s", 1)}; hardest ${amount(hardest.acceleration, "m/s²")} after ${amount(hardest.time, "s", 1)}.`,
     ),
+    ...(flown.warnings.length === 0
+      ? []
+      : [["What to look out for", ...warningSentences(flown.warnings).map(bullet)].join("\n")]),
     stabilityText(result, flown.leastMargin),
     ...(result.ended === "landed"
       ? [

@@ -16,15 +16,21 @@ export interface LookOut {
   readonly unlikely: readonly string[];
 }
 
+/** What the models were not held against, and guesses, a sentence each. */
+export function warningSentences(warnings: DecisionData["warnings"], units: UnitSystem = "metric"): readonly string[] {
+  return warnings.map((warning) => `${upperFirst(wordForWarning(warning, units))}.`);
+}
+
 /** Checks that say look, what the models were not held against, and what is unlikely in the documents. */
 export function lookOutSentences({ checks, warnings, doubts }: DecisionData, units: UnitSystem = "metric"): LookOut {
   // what a check tells already is not told again
   const told = new Set<string>(checks.flatMap(({ details }) => details));
   return {
     looks: checks.filter((check) => check.verdict === "look").map((check) => `${wordForCheck(check, units)}.`),
-    warnings: warnings
-      .filter(({ code }) => code !== basisWarning && !told.has(code))
-      .map((warning) => `${upperFirst(wordForWarning(warning, units))}.`),
+    warnings: warningSentences(
+      warnings.filter(({ code }) => code !== basisWarning && !told.has(code)),
+      units,
+    ),
     unlikely: doubts.map((doubt) => `${doubtLine(doubt)}.`),
   };
 }

@@ -3,9 +3,12 @@ import { bodyFineness } from "../rocket/outline.js";
 import { type ValidityWarning, validityWarnings } from "../rocket/validity.js";
 import type { Stability, Warning } from "./decision.js";
 import type { DecisionInputs } from "./inputs.js";
+import { stabilityOf } from "./stability.js";
+
+type Flown = Pick<DecisionInputs, "rocket" | "wind">;
 
 /** Where the models were used outside what they were held against. */
-export function validityOf(inputs: DecisionInputs, flight: FlightResult, stability: Stability): ValidityWarning[] {
+export function validityOf(inputs: Flown, flight: FlightResult, stability: Stability): ValidityWarning[] {
   return validityWarnings({
     mach: flight.peaks().highestMach,
     fineness: bodyFineness(inputs.rocket),
@@ -13,22 +16,39 @@ export function validityOf(inputs: DecisionInputs, flight: FlightResult, stabili
   });
 }
 
-/** Where the models were not held against measurements, and guesses that rule the answer. */
-export function warningsOf(inputs: DecisionInputs, flight: FlightResult, stability: Stability): Warning[] {
+/**
+ * Where one flight was reckoned beyond what the models were held against, and the guesses that it rests on.
+ *
+ * @param inputs of the flight
+ * @example
+ * flightWarnings(inputs, fly(inputs)).map(({ code }) => code); // ["mach-through-bridge", "surface-wind-carried-up"]
+ */
+export function flightWarnings(
+  inputs: Flown,
+  flight: FlightResult,
+  stability: Stability = stabilityOf(flight),
+): Warning[] {
   const warnings: Warning[] = validityOf(inputs, flight, stability);
   const note = (code: Warning["code"], value: number | null = null, limit: number | null = null) =>
     warnings.push({ code, value, limit });
-  const top = flight.events.apogee?.position[2] ?? 0;
-  if (
-    inputs.wind.kind === "power" &&
-    top > inputs.wind.gradientHeight &&
-    Math.hypot(inputs.wind.east, inputs.wind.north) > 0
-  )
-    note("surface-wind-carried-up", top, inputs.wind.gradientHeight);
-  if (inputs.rocket.inertiaSource === "estimated") note("inertia-estimated");
-  if (inputs.spread.dragScale >= 0.15) note("drag-not-learned", inputs.spread.dragScale);
-  if (flight.options.model === "pitching" && (flight.events.handOver?.time ?? 0) >= (flight.events.apogee?.time ?? 0))
-    note("never-handed-over");
-  if (inputs.tool === undefined && inputs.motor.delay.kind === "adjustable") note("no-tool");
+  const { apogee, handOver } = flight.events;
+  const top = apogee?.position[2] ?? 0;
+  const { wind, rocket } = inputs;
+  if (wind.kind === "power" && top > wind.gradientHeight && Math.hypot(wind.east, wind.north) > 0)
+    note("surface-wind-carried-up", top, wind.gradientHeight);
+  if (rocket.inertiaSource === "estimated") note("inertia-estimated");
+  if (flight.options.model === "pitching" && (handOver?.time ?? 0) >= (apogee?.time ?? 0)) note("never-handed-over");
   return warnings;
+}
+
+/** Where the models were not held against measurements, and guesses that rule the answer. */
+export function warningsOf(inputs: DecisionInputs, flight: FlightResult, stability: Stability): Warning[] {
+  const { spread, tool, motor } = inputs;
+  return [
+    ...flightWarnings(inputs, flight, stability),
+    ...(spread.dragScale >= 0.15 ? [{ code: "drag-not-learned" as const, value: spread.dragScale, limit: null }] : []),
+    ...(tool === undefined && motor.delay.kind === "adjustable"
+      ? [{ code: "no-tool" as const, value: null, limit: null }]
+      : []),
+  ];
 }
