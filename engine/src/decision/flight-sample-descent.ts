@@ -14,8 +14,28 @@ const tolerance = 1e-5;
 /** Magnitudes below which only absolute error counts. */
 const scales = [100, 100, 100, 10, 10, 10];
 
-/** Most steps of one descent: half an hour and more under any canopy. */
+/** Most steps of one descent. */
 const mostSteps = 8192;
+
+/**
+ * Steps under full canopies after which a slow fall is followed by its steady state. Stability, not accuracy, keeps the steps to some
+ * 1.6 steady speeds over gravity: a thirtieth of a second at 0.2 m/s, so that half an hour would take fifty thousand.
+ */
+const fullSteps = 512;
+
+/** Steady speed below which a fall is slow [m/s]: it forgets another wind within a metre of its way. Faster ones take few steps. */
+const slow = 3;
+
+/** By so much of it its speed may differ from the steady one. */
+const nearlySteady = 0.05;
+
+/** The last of the way, in lags of a steady fall behind the wind: near the ground the wind changes within some of them. */
+const lastLags = 20;
+
+/** Longest step of a steady fall: this share of the height and a little more, and no longer than so many metres. */
+const sinkShare = 0.05;
+const sinkLeast = 0.02;
+const sinkMost = 20;
 
 const stepTimes = doublesScratch();
 const stepHeights = doublesScratch();
@@ -54,6 +74,7 @@ export class CanopyFall {
   readonly #stepHeights = stepHeights.take(mostSteps + 1);
   readonly #stepClimbs = stepClimbs.take(mostSteps + 1);
   #stepCount = 0;
+  #countAtOpening = 0;
   #growing: Growing[] = [];
   #area = 0;
   #mass = 1;
@@ -87,17 +108,22 @@ export class CanopyFall {
     this.#area = this.#bodyArea * dragScale;
     this.#growing = [];
     this.knots = [];
+    this.#stepCount = 0;
     state.set(start);
     this.time = time;
     const mainAt = drogue === undefined ? Number.POSITIVE_INFINITY : (main.opensAt ?? Number.POSITIVE_INFINITY);
     let waiting = drogue !== undefined && state[UP]! > mainAt;
     if (drogue !== undefined) this.#open(drogue.canopy);
     if (!waiting) this.#open(main.canopy);
-    this.#stepCount = 0;
     this.#note();
     this.#derive(this.time, state, 0);
     let h = 0.01;
     while (this.#stepCount < mostSteps) {
+      const level = waiting ? Math.max(0, mainAt) : 0;
+      if (this.#isSteady(level)) {
+        this.#sink(level + this.#lastWay());
+        this.#derive(this.time, state, 0);
+      }
       const kink = this.#nextKink();
       const last = h * 1.01 >= kink - this.time;
       const length = last ? kink - this.time : h;
@@ -107,14 +133,10 @@ export class CanopyFall {
         if (!(length > 1e-9)) return false;
         continue;
       }
-      const level = waiting ? Math.max(0, mainAt) : 0;
       if (this.#next[UP]! < level) {
         this.#try(length * this.#shareAt(level, length));
         this.#accept(this.time + this.#tried);
-        if (level === 0) {
-          this.knots.push(this.time);
-          return true;
-        }
+        if (level === 0) return this.#landed();
         waiting = false;
         this.#open(main.canopy);
         this.#derive(this.time, state, 0);
@@ -143,6 +165,68 @@ export class CanopyFall {
     );
   }
 
+  #landed(): true {
+    this.knots.push(this.time);
+    return true;
+  }
+
+  /** Drag area of the tube and of canopies that are full [m²]. */
+  #fullArea(): number {
+    let area = this.#area;
+    for (const { full } of this.#growing) area += full;
+    return area;
+  }
+
+  /** Speed at which drag carries the weight under full canopies [m/s]. */
+  #steadySpeed(z: number): number {
+    return Math.sqrt((2 * this.#mass * this.#gravity(z)) / (this.#density(z) * this.#fullArea()));
+  }
+
+  /** Way before a height over which the wind changes too fast for a steady fall: so many times what it lags behind [m]. */
+  #lastWay(): number {
+    const z = this.state[UP]!;
+    return (lastLags * this.#steadySpeed(z) ** 2) / this.#gravity(z);
+  }
+
+  /** It has been followed for long, falls slowly, is far from the height of interest, and nothing changes any more but air and wind. */
+  #isSteady(level: number): boolean {
+    if (this.#stepCount - this.#countAtOpening < fullSteps || this.#nextKink() < Number.POSITIVE_INFINITY) return false;
+    const steady = this.#steadySpeed(this.state[UP]!);
+    if (this.state[UP]! < level + 2 * this.#lastWay()) return false;
+    return steady < slow && Math.abs(this.state[CLIMB]! + steady) < nearlySteady * steady;
+  }
+
+  /**
+   * Falls steadily to a height: down at the steady speed v, along with the wind that blew v²/g higher up, which is how far it lags
+   * behind a changing wind to the first order. Time and way are sums by Simpson's rule over the height.
+   */
+  #sink(level: number): void {
+    const { state } = this;
+    while (state[UP]! > level && this.#stepCount < mostSteps) {
+      const top = state[UP]!;
+      const rest = top - level;
+      const way = Math.min(sinkMost, sinkShare * top + sinkLeast, rest);
+      let [time, east, north] = [0, 0, 0];
+      for (let i = 0; i <= 2; i++) {
+        const z = top - 0.5 * i * way;
+        const speed = this.#steadySpeed(z);
+        this.#readWind(z + (speed * speed) / this.#gravity(z));
+        const part = ((i === 1 ? 4 : 1) * way) / (6 * speed);
+        time += part;
+        east += part * this.#windEast;
+        north += part * this.#windNorth;
+        state[CLIMB] = -speed;
+      }
+      this.time += time;
+      state[EAST] = state[EAST]! + east;
+      state[NORTH] = state[NORTH]! + north;
+      state[UP] = way === rest ? level : top - way;
+      state[EAST_SPEED] = this.#windEast;
+      state[NORTH_SPEED] = this.#windNorth;
+      this.#note();
+    }
+  }
+
   #open(canopy: Canopy): void {
     const { state } = this;
     this.#readWind(state[UP]!);
@@ -153,6 +237,7 @@ export class CanopyFall {
       full: canopyDragArea(canopy),
       growth: canopyData[canopy.shape].growth,
     });
+    this.#countAtOpening = this.#stepCount;
     if (this.knots[this.knots.length - 1] !== this.time) this.knots.push(this.time);
   }
 
