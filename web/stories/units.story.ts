@@ -40,5 +40,14 @@ story("Shown in inches and feet the figures change, and what was typed stays as 
     const weather = await plan.section("Field & weather");
     await expect(field(weather, "Wind")).toHaveValue("2 m/s");
     await expect(weather).toContainText(beside(2 / MPH, "mph"));
+    await expect(weather).toContainText(/rail \d+(\.\d+)?\sft/);
+  });
+
+  await story.step("at the pad wind, gauge and edge are in one unit, and a press is one of it", async () => {
+    const pad = await plan.goToPad();
+    await expect(pad.wind).toContainText(/4\smph/);
+    await expect(pad.page.getByRole("main")).toContainText(/edge \d+\smph/);
+    await pad.moreWind();
+    await expect(pad.wind).toContainText(/5\smph/);
   });
 });

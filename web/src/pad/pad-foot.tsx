@@ -1,6 +1,7 @@
-import { cautions } from "@delaywright/documents";
+import { cautions, type UnitSystem } from "@delaywright/documents";
 import { Button } from "react-aria-components";
 import { addressOf } from "../app/router.js";
+import { shownWind } from "../standing/shown-wind.js";
 import type { Entry } from "../store/index.js";
 import { writeWind } from "./pad-wind.js";
 import type { PadWords } from "./pad-words.js";
@@ -14,10 +15,11 @@ interface PadFootProps {
   readonly problems: number;
   /** The answer is that of the documents as they are. */
   readonly fresh: boolean;
+  readonly units: UnitSystem;
 }
 
 /** What to do if it is not good, and the caution of the place. */
-export function PadFoot({ words, plan, awake, problems, fresh }: PadFootProps) {
+export function PadFoot({ words, plan, awake, problems, fresh, units }: PadFootProps) {
   const { note, act } = words;
   const [igniter, misfire] = cautions.igniter;
   const wind = (plan.raw?.["weather"] as { readonly wind?: unknown } | undefined)?.wind;
@@ -36,7 +38,7 @@ export function PadFoot({ words, plan, awake, problems, fresh }: PadFootProps) {
       )}
       {act === "read" && (
         <Button className="next-act" onPress={() => writeWind(plan, {})}>
-          It still blows {String(wind ?? "the same")}
+          It still blows {wind === undefined ? "the same" : shownWind(String(wind), units)}
         </Button>
       )}
       {act === "plan" && (

@@ -85,7 +85,14 @@ function Pad({ path, documents }: { readonly path: string; readonly documents: P
       <section className="pad-lands" aria-label="Where it lands">
         <PadMap {...landingProps(told.facts, pictures)} units={units} state={state} />
       </section>
-      <PadFoot words={words} plan={documents.plan} awake={awake} problems={answer.issues.length} fresh={answer.fresh} />
+      <PadFoot
+        words={words}
+        plan={documents.plan}
+        awake={awake}
+        problems={answer.issues.length}
+        fresh={answer.fresh}
+        units={units}
+      />
       <PadPrep plan={documents.plan} answer={answer} units={units} isNext={words.act === null} />
     </main>
   );

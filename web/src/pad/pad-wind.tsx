@@ -3,6 +3,7 @@ import type { ReactNode } from "react";
 import { Button } from "react-aria-components";
 import type { PlanWindow, Told } from "../compute/index.js";
 import { WindGauge } from "../pictures/wind-gauge.js";
+import { shownWind } from "../standing/shown-wind.js";
 import { readNow, readWords, type WeatherAge, wantsReading } from "../standing/weather-age.js";
 import { windDoubt } from "../standing/wind-doubt.js";
 import { type Entry, setField } from "../store/index.js";
@@ -56,7 +57,9 @@ export function PadWind({ told, window, age, plan, units }: PadWindProps) {
         )}
       </div>
       <Stepper label="Wind" less="Less wind" more="More wind" onLess={step(-1)} onMore={step(1)}>
-        <b className={stale ? "old" : ""}>{String(weather["wind"] ?? "calm")}</b>
+        <b className={stale ? "old" : ""}>
+          {weather["wind"] === undefined ? "calm" : shownWind(String(weather["wind"]), units)}
+        </b>
         {age === null ? "no time of the reading" : `read ${readWords(age)}`}
       </Stepper>
       <Stepper

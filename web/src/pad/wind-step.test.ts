@@ -6,12 +6,21 @@ describe("steppedWind()", () => {
     ["2.2 m/s", 1, "2.5 m/s"],
     ["2.2 m/s", -1, "2 m/s"],
     ["2 m/s", 1, "2.5 m/s"],
-    ["5 mph", 1, "6 mph"],
-    ["10km/h", -1, "8 km/h"],
     ["0.5 m/s", -1, "0 m/s"],
     ["0 m/s", -1, "0 m/s"],
-  ] as const)("%s by %i is %s: its own unit is kept", (typed, way, wind) => {
+    ["10km/h", -1, "2.5 m/s"],
+    ["5 mph", 1, "2.5 m/s"],
+  ] as const)("%s by %i is %s on a metric display", (typed, way, wind) => {
     expect(steppedWind(typed, way, "metric")).toBe(wind);
+  });
+
+  test.each([
+    ["5 mph", 1, "6 mph"],
+    ["4 m/s", 1, "10 mph"],
+    ["4 m/s", -1, "8 mph"],
+    ["1.6 m/s", 1, "5 mph"],
+    ["0.1 m/s", -1, "0 mph"],
+  ] as const)("%s by %i is %s on an imperial display: one mile an hour from what it shows", (typed, way, wind) => {
     expect(steppedWind(typed, way, "imperial")).toBe(wind);
   });
 

@@ -100,6 +100,14 @@ describe("WindGauge", () => {
     ).toContain("no wind is good");
   });
 
+  it("names the unit with the reading and with the edge, whatever was typed", () => {
+    const markup = renderToStaticMarkup(
+      <WindGauge now={4} doubt={0.7} edge={2.75} max={8} units="imperial" stale={null} />,
+    );
+    expect(markup).toContain(">now 9\u202fmph<");
+    expect(markup).toContain(">edge 6\u202fmph<");
+  });
+
   it("has no attribute that is not a number", () => {
     for (const now of [Number.NaN, -3, 0, 40, Number.POSITIVE_INFINITY])
       for (const edge of [null, Number.NaN, 0, 99])

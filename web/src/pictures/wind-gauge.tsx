@@ -32,7 +32,6 @@ export function WindGauge({ now, doubt, edge, max, units, stale }: WindGaugeProp
   // it stands where it is said to stand
   const good = windBoundSaid(found, units);
   const end = Math.max(isFigure(max) && max > 0 ? max : 8, isFigure(now) ? now * 1.1 : 0);
-  const withoutUnit = (said: string): string => said.replace(/\s\S+$/u, "");
   return (
     <Picture
       name="wind-gauge"
@@ -45,10 +44,10 @@ export function WindGauge({ now, doubt, edge, max, units, stale }: WindGaugeProp
         const [at, stop] = [x(within(now, 0, end)), x(Math.min(good, end))];
         const [from, to] = [x(within(now - doubt, 0, end)), x(within(now + doubt, 0, end))];
         const size = 13 * grow;
-        const edgeWords = `edge ${withoutUnit(upToWind(found, units))}`;
+        const edgeWords = `edge ${upToWind(found, units)}`;
         const edgeWide = textWidth(edgeWords, size, true);
         const edgeStart = stop + 7 + edgeWide <= width ? stop + 7 : stop - 7 - edgeWide;
-        const nowWords = stale ?? "now";
+        const nowWords = stale ?? `now ${words(now)}`;
         const nowHalf = textWidth(nowWords, size, true) / 2;
         const nowMid = within(at, nowHalf, Math.max(nowHalf, width - nowHalf));
         const fits = good === 0 || nowMid + nowHalf < edgeStart - 6 || nowMid - nowHalf > edgeStart + edgeWide + 6;
@@ -111,7 +110,7 @@ export function WindGauge({ now, doubt, edge, max, units, stale }: WindGaugeProp
                 </text>
               ) : (
                 <text className="value" x={aside} y={MIDDLE - 17} textAnchor={aside === 0 ? "start" : "end"}>
-                  {stale ?? `now ${withoutUnit(words(now))}`}
+                  {nowWords}
                 </text>
               )}
             </>

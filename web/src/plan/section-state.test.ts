@@ -45,6 +45,7 @@ describe("sectionStates()", () => {
     const age = { taken: "10:40", minutes: 74, stale: true };
     expect(states({ age })["field"]).toBe("part: wind 2 m/s, 74 min ago");
     expect(states({ documents: inventedDocuments() })["field"]).toBe("part: no wind given");
+    expect(states({ units: "imperial" })["field"]).toBe("full: wind 4 mph");
   });
 
   test("says of a charge behind electronics that it opens clean alone", () => {

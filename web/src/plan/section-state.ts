@@ -15,6 +15,7 @@ import { prepWords } from "../prep/prep-words.js";
 import type { Prep } from "../prep/use-prep.js";
 import { type NextAct, type SectionId, sectionIds, sectionOfIssue } from "../standing/next-act.js";
 import type { PlanDocuments } from "../standing/plan-documents.js";
+import { shownWind } from "../standing/shown-wind.js";
 import { targetOf } from "../standing/target.js";
 import { ageWords, type WeatherAge } from "../standing/weather-age.js";
 
@@ -56,12 +57,12 @@ const full = (aside: string): Line => ({ mark: "full", aside });
 const part = (aside: string): Line => ({ mark: "part", aside });
 const open = (aside: string): Line => ({ mark: "open", aside });
 
-function fieldLine({ documents, age }: SheetStanding): Line {
+function fieldLine({ documents, age, units }: SheetStanding): Line {
   const wind =
     (documents.plan.raw?.["weather"] as { readonly wind?: unknown; readonly aloft?: unknown } | undefined) ?? {};
   if (wind.wind === undefined && wind.aloft === undefined) return part("no wind given");
   const read = age === null ? "" : `, ${ageWords(age)}`;
-  const line = wind.aloft === undefined ? `wind ${String(wind.wind)}${read}` : `winds aloft${read}`;
+  const line = wind.aloft === undefined ? `wind ${shownWind(String(wind.wind), units)}${read}` : `winds aloft${read}`;
   return age?.stale === true ? part(line) : full(line);
 }
 

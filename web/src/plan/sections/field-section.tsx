@@ -1,4 +1,4 @@
-import { type Issue, unopenedSentences } from "@delaywright/documents";
+import { type Issue, shownQuantity, type UnitSystem, unopenedSentences } from "@delaywright/documents";
 import { Button } from "react-aria-components";
 import {
   FieldForm,
@@ -21,7 +21,7 @@ import { pictureState, type SectionProps } from "./section-props.js";
 
 /** Where it is flown from, in which weather, and where it comes down. */
 export function FieldSection(props: SectionProps) {
-  const { documents, answer, age, state } = props;
+  const { documents, answer, age, state, units } = props;
   const { plan, field, flyer } = documents;
   const { issues, told } = answer;
   return (
@@ -40,7 +40,7 @@ export function FieldSection(props: SectionProps) {
       </div>
       <DocumentField path={plan.path} field="field" label="Field" leftOut="none: sea level, 45 deg" />
       {field !== null && <FieldParts field={field} {...props} />}
-      <More title="Launch guide" aside={guideWords(plan.raw?.["guide"])}>
+      <More title="Launch guide" aside={guideWords(plan.raw?.["guide"], units)}>
         <PlanGuideForm path={plan.path} issues={issues} doubts={told?.data.doubts} />
       </More>
       <More title="What the rules also ask" aside="clouds, people, who is in charge">
@@ -84,10 +84,15 @@ function noteReading({ documents }: Pick<SectionProps, "documents">): void {
     setField(path, name, value, "time of the reading");
 }
 
-function guideWords(guide: unknown): string {
+function guideWords(guide: unknown, units: UnitSystem): string {
   const { rail, travel, tilt } = (guide as Readonly<Record<string, unknown>> | undefined) ?? {};
+  const long = (typed: string): string => shownQuantity(typed, "length", units, { digits: 3 });
   const along =
-    typeof rail === "string" ? `rail ${rail}` : typeof travel === "string" ? `travel ${travel}` : "not given";
+    typeof rail === "string"
+      ? `rail ${long(rail)}`
+      : typeof travel === "string"
+        ? `travel ${long(travel)}`
+        : "not given";
   return typeof tilt === "string" && Number.parseFloat(tilt) !== 0 ? `${along}, leaning ${tilt}` : along;
 }
 
