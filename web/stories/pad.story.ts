@@ -51,9 +51,20 @@ story(
       await expect(pad.lands.getByRole("paragraph").nth(1)).toContainText(/^\s*opened/);
     });
 
+    await story.step("as soon as a minute turns over a new reading is one of just now", async () => {
+      const back = await pad.backToPlan();
+      await page.clock.setFixedTime(new Date(noon.getTime() + MINUTE - 1000));
+      await back.goToPad();
+      await page.clock.setFixedTime(new Date(noon.getTime() + MINUTE));
+      const before = await windNow();
+      await pad.lessWind();
+      await expect.poll(windNow).toBeLessThan(before);
+      expect(await words(pad.wind)).toContain("read just now");
+    });
+
     await story.step("later the reading tells its age, and after an hour it is asked for again", async () => {
       const back = await pad.backToPlan();
-      await page.clock.setFixedTime(new Date(noon.getTime() + 20 * MINUTE));
+      await page.clock.setFixedTime(new Date(noon.getTime() + 21 * MINUTE));
       await back.goToPad();
       await expect(pad.wind).toContainText("20 min ago");
       await pad.backToPlan();

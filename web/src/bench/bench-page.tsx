@@ -30,7 +30,7 @@ function newPlan(today: string): void {
 /** Home: the plans with what to cut, the libraries, and how to keep all of it. */
 export function BenchPage() {
   const entries = useEntries();
-  const now = useNow(LOOK_EVERY);
+  const now = useNow(LOOK_EVERY, entries);
   const { state } = useSaving();
   const writing = useSavingWords() !== "";
   const [word, say] = useState("");

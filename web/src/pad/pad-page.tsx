@@ -41,7 +41,7 @@ function Pad({ path, documents }: { readonly path: string; readonly documents: P
   const { told, pictures, settling } = answer;
   const { window } = useWindow(path, told !== null && !settling);
   const [{ units }] = useSettings();
-  const now = useNow(LOOK_EVERY);
+  const now = useNow(LOOK_EVERY, documents.plan.raw);
   const awake = useWakeLock();
   const plan = documents.plan.raw ?? {};
   const age = weatherAge(plan, now);

@@ -38,7 +38,7 @@ export function PlanPage({ path }: { readonly path: string }) {
 function PlanOf({ path, documents }: { readonly path: string; readonly documents: PlanDocuments }) {
   const answer = usePlanAnswer(path);
   const [{ units }] = useSettings();
-  const now = useNow(LOOK_EVERY);
+  const now = useNow(LOOK_EVERY, documents.plan.raw);
   const { issues, told, settling } = answer;
   const age = useSame(documents.plan.raw === null ? null : weatherAge(documents.plan.raw, now));
   const prep = usePrep(path, answer);
