@@ -8,6 +8,7 @@ export type {
   PlanWindow,
   SteadinessAnswer,
   Told,
+  WindowAnswer,
 } from "./told.js";
 export { useAsideAnswer } from "./use-aside.js";
 export { useBrief } from "./use-brief.js";

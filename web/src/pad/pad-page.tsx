@@ -39,7 +39,7 @@ export function PadPage({ path }: { readonly path: string }) {
 function Pad({ path, documents }: { readonly path: string; readonly documents: PlanDocuments }) {
   const answer = usePlanAnswer(path);
   const { told, pictures, settling } = answer;
-  const { window } = useWindow(path, told !== null && !settling);
+  const winds = useWindow(path, told !== null && !settling);
   const [{ units }] = useSettings();
   const now = useNow(LOOK_EVERY, documents.plan.raw);
   const awake = useWakeLock();
@@ -59,7 +59,7 @@ function Pad({ path, documents }: { readonly path: string; readonly documents: P
     );
   const words = padWords({
     told,
-    window,
+    window: winds.window,
     age,
     hand: documents.inHand?.name ?? null,
     readAt: cut?.readAt ?? null,
@@ -81,7 +81,7 @@ function Pad({ path, documents }: { readonly path: string; readonly documents: P
           {!settling ? `Still good? ${words.answer}. ${words.odds} ${words.oddsNote}.` : ""}
         </p>
       </section>
-      <PadWind told={told} window={window} age={age} plan={documents.plan} units={units} />
+      <PadWind told={told} winds={winds} age={age} plan={documents.plan} units={units} />
       <section className="pad-lands" aria-label="Where it lands">
         <PadMap {...landingProps(told.facts, pictures)} units={units} state={state} />
       </section>

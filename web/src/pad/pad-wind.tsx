@@ -1,18 +1,19 @@
 import type { Raw, UnitSystem } from "@delaywright/documents";
 import type { ReactNode } from "react";
 import { Button } from "react-aria-components";
-import type { PlanWindow, Told } from "../compute/index.js";
+import type { Told, WindowAnswer } from "../compute/index.js";
 import { WindGauge } from "../pictures/wind-gauge.js";
 import { shownWind } from "../standing/shown-wind.js";
 import { readNow, readWords, type WeatherAge, wantsReading } from "../standing/weather-age.js";
 import { windDoubt } from "../standing/wind-doubt.js";
 import { type Entry, setField } from "../store/index.js";
-import { edgeOf, pastEdgeWords } from "./pad-words.js";
+import { edgeNote, edgeOf, pastEdgeWords } from "./pad-words.js";
 import { steppedWind, turnedWind } from "./wind-step.js";
 
 interface PadWindProps {
   readonly told: Told;
-  readonly window: PlanWindow | null;
+  /** Odds in other winds. */
+  readonly winds: WindowAnswer;
   readonly age: WeatherAge | null;
   readonly plan: Entry;
   readonly units: UnitSystem;
@@ -25,11 +26,12 @@ export function writeWind({ path, raw }: Entry, fields: Readonly<Record<string, 
 }
 
 /** The wind against the edge, and its reading on steppers. */
-export function PadWind({ told, window, age, plan, units }: PadWindProps) {
+export function PadWind({ told, winds, age, plan, units }: PadWindProps) {
   const weather = (plan.raw?.["weather"] as Raw | undefined) ?? {};
   const { wind } = told.facts;
-  const edge = edgeOf(window, told.data.given.guide.tilt);
+  const edge = edgeOf(winds.window, told.data.given.guide.tilt);
   const stale = wantsReading(age);
+  const note = edgeNote(told, winds);
   if (weather["aloft"] !== undefined)
     return <p className="pad-aloft">The plan has winds at several heights. Change them in the plan.</p>;
   const step = (way: 1 | -1) => () => {
@@ -40,21 +42,20 @@ export function PadWind({ told, window, age, plan, units }: PadWindProps) {
   return (
     <>
       <div className="pad-gauge">
-        {edge === null ? (
-          <p>The edge follows: other winds are being flown.</p>
-        ) : (
+        {edge !== null && (
           <>
             <WindGauge
               now={wind.speed}
               doubt={windDoubt(plan.raw, wind.speed)}
               edge={edge.wind}
-              max={Math.max(8, ...(window?.winds ?? []))}
+              max={Math.max(8, ...(winds.window?.winds ?? []))}
               units={units}
               stale={stale ? (age === null ? "not read" : readWords(age)) : null}
             />
             <p className="pad-edge">{pastEdgeWords(edge, told.data.limits, units)}</p>
           </>
         )}
+        {note !== "" && <p className={edge === null ? "pad-no-edge" : ""}>{note}</p>}
       </div>
       <Stepper label="Wind" less="Less wind" more="More wind" onLess={step(-1)} onMore={step(1)}>
         <b className={stale ? "old" : ""}>

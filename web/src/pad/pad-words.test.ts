@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import type { PlanWindow } from "../compute/index.js";
 import { inventedSetting, inventedTold } from "../standing/invented.js";
-import { edgeOf, type PadStanding, padWords, pastEdgeWords } from "./pad-words.js";
+import { edgeNote, edgeOf, type PadStanding, padWords, pastEdgeWords } from "./pad-words.js";
 
 const plain = (text: string | undefined): string => (text ?? "").replace(/\s/gu, " ");
 
@@ -112,6 +112,28 @@ describe("padWords()", () => {
 
   test("has no question for a motor without delay", () => {
     expect(padWords(standing({ told: inventedTold({ data: { toCut: null, settings: [] } }) })).answer).toBe("No delay");
+  });
+});
+
+describe("edgeNote()", () => {
+  const winds = { state: "waiting", window: null, fresh: false, failure: null } as const;
+
+  test("says that the edge follows only while other winds are flown", () => {
+    expect(edgeNote(asCut(), winds)).toBe("The edge follows: other winds are being flown.");
+    expect(edgeNote(asCut(), { ...winds, state: "off" })).toBe("The edge follows: other winds are being flown.");
+    expect(edgeNote(asCut(), { ...winds, state: "ready", window: window(4.5) })).toBe("");
+  });
+
+  test("says why there is none", () => {
+    const without = inventedTold({ data: { toCut: null, settings: [] } });
+    for (const state of ["off", "waiting", "ready"] as const)
+      expect(edgeNote(without, { ...winds, state })).toBe("A motor without delay has no edge of wind.");
+    expect(edgeNote(asCut(), { ...winds, state: "wrong" })).toBe(
+      "The edge is not known while a field of the plan is wrong.",
+    );
+    const failed = { ...winds, state: "failed", failure: "It stopped." } as const;
+    expect(edgeNote(asCut(), failed)).toBe("The edge is not known. It stopped.");
+    expect(edgeNote(asCut(), { ...failed, window: window(4.5) })).toBe("The edge is that of before. It stopped.");
   });
 });
 

@@ -11,7 +11,7 @@ import {
   windBoundSaid,
 } from "@delaywright/documents";
 import type { OverCut, WindowEnd } from "@delaywright/engine";
-import type { PlanWindow, Told } from "../compute/index.js";
+import type { PlanWindow, Told, WindowAnswer } from "../compute/index.js";
 import { timeOf } from "../standing/motor-cut.js";
 import { badWords } from "../standing/outcome-words.js";
 import { targetOf } from "../standing/target.js";
@@ -63,6 +63,21 @@ export function pastEdgeWords(edge: WindowEnd, limits: Told["data"]["limits"], u
   const why = endWords(edge, limits, units);
   if (why === "") return "";
   return edge.wind === null ? `In any wind ${why}.` : `Past the edge ${why}.`;
+}
+
+/**
+ * Why there is no edge, or not that of now; empty where there is.
+ *
+ * @example
+ * edgeNote(told, winds); // "The edge follows: other winds are being flown."
+ */
+export function edgeNote(told: Pick<Told, "data">, { state, window, failure }: WindowAnswer): string {
+  if (settingNow(told) === null) return "A motor without delay has no edge of wind.";
+  if (state === "failed")
+    return `${window === null ? "The edge is not known." : "The edge is that of before."} ${failure ?? ""}`.trim();
+  if (window !== null) return "";
+  if (state === "wrong") return "The edge is not known while a field of the plan is wrong.";
+  return state === "ready" ? "The edge is not known." : "The edge follows: other winds are being flown.";
 }
 
 /** The motor as it is now: its setting as cut, else the one that is meant. */
