@@ -23,7 +23,7 @@ export interface Rules<Value> {
 
 /** The last answer stays until the first odds of the new one. */
 export const planRules: Rules<PlanAnswer> = {
-  first: { issues: [], told: null, fresh: false, settling: false, failure: null, pictures: null },
+  first: { issues: [], told: null, fresh: false, settling: false, failure: null, pictures: null, pictured: false },
   asked: (answer) => ({ ...answer, fresh: false, settling: true, failure: null }),
   failed: (answer, failure) => ({ ...answer, settling: false, failure }),
   after(answer, message) {
@@ -40,10 +40,10 @@ export const planRules: Rules<PlanAnswer> = {
         // of the same documents, after all draws: rough odds would take it back
         if (answer.fresh && answer.told !== null && isSettled(answer.told)) return answer;
         const told = heldOver(withKeptDoubts(answer.told, message.told), answer.told);
-        return { ...answer, told, fresh: answer.issues.length === 0, settling: !isSettled(told) };
+        return { ...answer, told, fresh: answer.issues.length === 0, settling: !isSettled(told), pictured: false };
       }
       case "pictures":
-        return { ...answer, pictures: message.pictures };
+        return { ...answer, pictures: message.pictures, pictured: true };
       case "failed":
         return planRules.failed(answer, defectWords(message.reason));
       default:

@@ -4,7 +4,7 @@ import { Computer } from "./computer.js";
 import type { CrewEvents } from "./crew.js";
 import type { SourceDocument } from "./desk-copy.js";
 import type { FromDesk, ToDesk } from "./protocol.js";
-import type { Told } from "./told.js";
+import type { PictureData, Told } from "./told.js";
 
 const plan = "one.plan.json";
 
@@ -174,6 +174,29 @@ describe("Computer.plan()", () => {
     say({ kind: "told", job: 1, told: tell(1) });
     expect(get()).toMatchObject({ fresh: true, settling: false });
     expect(computer.progress(plan).get()).toBeNull();
+  });
+
+  test("Computer.plan() says that the pictures are of an older answer until its own have come", () => {
+    const { computer, say, read, change } = ready();
+    const { get, subscribe } = computer.plan(plan);
+    const pictured = (): boolean => get().pictured;
+    subscribe(() => undefined);
+    const pictures = { delay: 9 } as unknown as PictureData;
+    read(1);
+    say({ kind: "told", job: 1, told: tell(1) });
+    expect(pictured()).toBe(false);
+    say({ kind: "pictures", job: 1, pictures });
+    expect(pictured()).toBe(true);
+    change(plan, { kind: "plan", wind: 2 });
+    // as long as the old answer is shown they are its own
+    expect(get()).toMatchObject({ pictured: true, settling: true });
+    read(2);
+    for (const draws of [256, 10_000]) {
+      say({ kind: "told", job: 2, told: tell(2, draws) });
+      expect(get()).toMatchObject({ pictures: { delay: 9 }, pictured: false });
+    }
+    say({ kind: "pictures", job: 2, pictures });
+    expect(get()).toMatchObject({ pictured: true, settling: false });
   });
 
   test("Computer.plan() sends documents before it asks of them, and only those that changed", () => {

@@ -30,6 +30,8 @@ export interface PlanAnswer {
   readonly failure: string | null;
   /** Later than `told`, in the background; of the last settled answer until new ones come. */
   readonly pictures: PictureData | null;
+  /** `pictures` belongs to `told`. */
+  readonly pictured: boolean;
 }
 
 /** One answer: after the first draws rough, after all of them settled. */

@@ -38,7 +38,7 @@ export function PadPage({ path }: { readonly path: string }) {
 
 function Pad({ path, documents }: { readonly path: string; readonly documents: PlanDocuments }) {
   const answer = usePlanAnswer(path);
-  const { told, pictures, settling } = answer;
+  const { told, pictures, pictured, settling } = answer;
   const winds = useWindow(path, told !== null && !settling);
   const [{ units }] = useSettings();
   const now = useNow(LOOK_EVERY, documents.plan.raw);
@@ -83,7 +83,7 @@ function Pad({ path, documents }: { readonly path: string; readonly documents: P
       </section>
       <PadWind told={told} winds={winds} age={age} plan={documents.plan} units={units} />
       <section className="pad-lands" aria-label="Where it lands">
-        <PadMap {...landingProps(told.facts, pictures)} units={units} state={state} />
+        <PadMap {...landingProps(told.facts, pictures)} units={units} state={pictured ? state : "settling"} />
       </section>
       <PadFoot
         words={words}

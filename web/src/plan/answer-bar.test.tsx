@@ -10,7 +10,16 @@ vi.mock("../store/index.js", () => ({ useListing: () => [] }));
 
 /** What the bar says, without its marks. */
 function said(answer: Partial<PlanAnswer>, units: "metric" | "imperial" = "metric"): string {
-  const whole = { issues: [], told: null, fresh: true, settling: false, failure: null, pictures: null, ...answer };
+  const whole = {
+    issues: [],
+    told: null,
+    fresh: true,
+    settling: false,
+    failure: null,
+    pictures: null,
+    pictured: false,
+    ...answer,
+  };
   const page = renderToString(
     <AnswerBar answer={whole} documents={inventedDocuments()} age={null} next={null} units={units} />,
   );

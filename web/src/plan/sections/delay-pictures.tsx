@@ -14,7 +14,7 @@ import { heightProps } from "../../pictures/from-answer.js";
 import { HeightOverTime } from "../../pictures/height-over-time.js";
 import { WeatherWindow, type WeatherWindowProps } from "../../pictures/weather-window.js";
 import { windDoubt } from "../../standing/wind-doubt.js";
-import { pictureState, type SectionProps } from "./section-props.js";
+import { flightState, pictureState, type SectionProps } from "./section-props.js";
 
 /** Elements that hold the pictures on a wide page. */
 export const heightPlace = "delay-height";
@@ -36,7 +36,7 @@ export function HeightPart(props: SectionProps) {
       {pictures === null ? (
         <p className="quiet sheet-picture-room">The picture follows the figures.</p>
       ) : (
-        <HeightOverTime {...heightProps(told, pictures)} units={units} state={pictureState(props)} />
+        <HeightOverTime {...heightProps(told, pictures)} units={units} state={flightState(props)} />
       )}
       <div className="sheet-lines quiet">
         <p>{climbSentence(told.data.flight, units)}</p>

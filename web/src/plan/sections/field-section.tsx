@@ -17,7 +17,7 @@ import { readNow, readWords } from "../../standing/weather-age.js";
 import { setField } from "../../store/index.js";
 import { Caution } from "./caution.js";
 import { landingSentences } from "./landing-words.js";
-import { pictureState, type SectionProps } from "./section-props.js";
+import { flightState, type SectionProps } from "./section-props.js";
 
 /** Where it is flown from, in which weather, and where it comes down. */
 export function FieldSection(props: SectionProps) {
@@ -101,11 +101,12 @@ function Lands(props: SectionProps) {
   const { answer, units } = props;
   const { told, pictures } = answer;
   if (told === null) return null;
+  const state = flightState(props);
   return (
     <Section title="Where it lands" aside="inner line 50 %, outer 95 % of flights" part>
-      <Landing {...landingProps(told.facts, pictures)} units={units} state={pictureState(props)} />
+      <Landing {...landingProps(told.facts, pictures)} units={units} state={state} />
       {pictures !== null && (
-        <ul className="sheet-lines">
+        <ul className={state === "settling" ? "sheet-lines settling" : "sheet-lines"}>
           {landingSentences(pictures, told.facts.zones).map((sentence) => (
             <li key={sentence}>{sentence}</li>
           ))}

@@ -23,8 +23,18 @@ export interface SectionProps extends Omit<SectionsProps, "states"> {
 /** How far the figures of a picture are to be trusted. */
 export type PictureState = "settling" | "settled" | "stale";
 
-/** Pictures settle with the answer, and fade with the reading of the wind. */
-export function pictureState({ answer, age }: Pick<SectionProps, "answer" | "age">): PictureState {
+interface Pictured {
+  readonly answer: Pick<PlanAnswer, "settling" | "pictured">;
+  readonly age: Pick<WeatherAge, "stale"> | null;
+}
+
+/** Pictures of the figures settle with the answer, and fade with the reading of the wind. */
+export function pictureState({ answer, age }: Pictured): PictureState {
   if (answer.settling) return "settling";
   return age?.stale === true ? "stale" : "settled";
+}
+
+/** Pictures of the flights themselves come later than the answer: until then those of the last one stand. */
+export function flightState(props: Pictured): PictureState {
+  return props.answer.pictured ? pictureState(props) : "settling";
 }
