@@ -1,5 +1,7 @@
+import type { WindowEnd } from "@delaywright/engine";
 import { renderToStaticMarkup } from "react-dom/server";
 import { describe, expect, it } from "vitest";
+import { textWidth } from "./place-labels.js";
 import { cellTone, columnOf, edgeLine, WeatherWindow } from "./weather-window.js";
 import { WindGauge } from "./wind-gauge.js";
 
@@ -64,6 +66,36 @@ describe("WeatherWindow", () => {
     expect(markup).toContain("good up to 4\u202fm/s");
     expect(markup.replace(/\s/gu, " ")).toContain("Past it clean is below 80 %.");
     expect(markup).not.toMatch(/NaN|Infinity|undefined/);
+  });
+
+  it("keeps the edge's words inside the picture, below what today is drawn in", () => {
+    const check = {
+      id: "landing-inside",
+      code: "landing-inside",
+      verdict: "stop",
+      value: 0.6,
+      limit: 0.5,
+      sense: "most",
+    };
+    const byRule = { wind: 2.8, beyond: false, by: "rule", check: { ...check, unit: "odds" } } as unknown as WindowEnd;
+    const markup = renderToStaticMarkup(
+      <WeatherWindow
+        window={{ ...sample, ends: [byRule, byRule] }}
+        limits={limits}
+        today={{ wind: 3, doubt: 0.5, tilt: 0 }}
+        windHeight={2}
+        units="imperial"
+      />,
+    );
+    const [, width, height] = (/viewBox="0 0 (\S+) (\S+)"/.exec(markup) ?? []).map(Number);
+    const lines = [...markup.matchAll(/class="limit-word" x="(\S+)" y="(\S+)">([^<]+)</g)];
+    expect(lines.map(([, , , words]) => words).join(" ")).toMatch(/^good up to .* most 50.%$/u);
+    const arrow = Number(/class="solid" d="M\S+ (\S+?)l/.exec(markup)?.[1]);
+    for (const [, x, y, words] of lines) {
+      expect(Number(x) + textWidth(words ?? "", 13, true)).toBeLessThanOrEqual(width ?? 0);
+      expect(Number(y)).toBeGreaterThan(arrow + 13);
+      expect(Number(y)).toBeLessThan(height ?? 0);
+    }
   });
 
   it("has no attribute that is not a number, even where no wind is good or nothing is known", () => {

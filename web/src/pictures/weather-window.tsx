@@ -4,8 +4,9 @@ import type { ReactNode } from "react";
 import type { WindowData } from "../compute/told.js";
 import { amount, hundredths, shownUnit, upToWind } from "./figures.js";
 import { Picture, type PictureTable } from "./picture.js";
-import { textWidth } from "./place-labels.js";
+import { lineStep, textWidth } from "./place-labels.js";
 import { isFigure, linePath, type Point, within } from "./scale.js";
+import { wrapWords } from "./wrap-words.js";
 
 export interface WeatherWindowProps {
   readonly window: WindowData;
@@ -19,6 +20,8 @@ export interface WeatherWindowProps {
   readonly units: UnitSystem;
 }
 
+/** Length of the edge's line beside its words [px]. */
+const LIMIT_SIGN = 20;
 const DEGREE = Math.PI / 180;
 const degrees = (angle: number): string => `${Math.round(angle / DEGREE)}`;
 
@@ -48,17 +51,16 @@ export function columnOf(wind: number, winds: readonly number[]): number {
   return 0;
 }
 
-/** Odds as a tide table over wind and tilt, with the edge drawn through and today above it. */
+/** Odds as a tide table over wind and tilt, with the edge drawn through, today above it and what the edge means below. */
 export function WeatherWindow(props: WeatherWindowProps): ReactNode {
   const { window, limits, today, unopened, windHeight, units } = props;
   const { winds, tilts, clean, holds, ends } = window;
   const { perSi, unit } = shownUnit("wind", units);
   const windFigure = (wind: number): string => `${Math.round(wind * perSi * 2) / 2}`;
   const [end] = ends;
-  const edgeWords = (long: boolean): string => {
+  const edgeWords = (): string => {
     if (!isFigure(end?.wind)) return "no wind is good";
     const upTo = `good up to ${upToWind(end.wind, units)}`;
-    if (!long) return upTo;
     const why = endWords(end, limits, units);
     return why === "" ? `${upTo} and more` : `${upTo}, then ${why}`;
   };
@@ -68,17 +70,25 @@ export function WeatherWindow(props: WeatherWindowProps): ReactNode {
       title="Weather window"
       description={inWords(props)}
       table={tableOf(props, windFigure)}
-      draw={({ width, grow }) => {
+      draw={({ width, grow, id }) => {
         const small = width < 430;
         const left = (small ? 34 : 52) * grow;
         const right = unopened ? (small ? 74 : 118) * grow : 12;
-        const top = 44 * grow;
+        const top = 38 * grow;
         const row = small ? 38 : 40;
         const cell = Math.max(1, (width - left - right) / Math.max(1, winds.length));
         const x = (column: number): number => left + cell * (column + 0.5);
         const y = (i: number): number => top + row * (i + 0.5);
         const foot = top + row * tilts.length;
         const every = Math.max(1, Math.ceil((24 * grow) / cell));
+        const figures = tilts.flatMap((tilt, i) =>
+          winds.flatMap((wind, j) => {
+            if (j % every !== 0) return [];
+            const tone = cellTone(clean[i]?.[j] ?? 0, holds[i]?.[j] ?? 0, limits);
+            const words = hundredths(clean[i]?.[j] ?? Number.NaN);
+            return [{ key: `${tilt} ${wind}`, tone, words, at: x(j), middle: y(i) }];
+          }),
+        );
         const points = edgeLine(
           ends.map(({ wind }) => x(isFigure(wind) ? columnOf(wind, winds) : -0.5)),
           { top, row, from: left, to: left + cell * winds.length },
@@ -86,14 +96,16 @@ export function WeatherWindow(props: WeatherWindowProps): ReactNode {
         const todayAt = today ? x(columnOf(today.wind, winds)) : 0;
         const todayWords = today ? `today ${amount(today.wind, "wind", units).replace(/\s\S+$/u, "")}` : "";
         const todayHalf = textWidth(todayWords, 13 * grow, true) / 2;
-        const limitWords = edgeWords(!small);
-        const limitWide = textWidth(limitWords, 13 * grow, true);
-        const limitAt = within((points[0]?.[0] ?? left) + 8, left, Math.max(left, width - right - limitWide));
+        const limitAt = left + LIMIT_SIGN + 8;
+        const limitLines = wrapWords(edgeWords(), width - limitAt, 13 * grow, true);
+        const limitTop = foot + 56 * grow;
+        const step = lineStep(13 * grow);
+        const height = limitTop + (limitLines.length - 1) * step + 6 * grow;
         const below = small
           ? `wind at ${amount(windHeight, "distance", units)}, ${unit}`
           : `wind at ${amount(windHeight, "distance", units)} above the ground, ${unit}; tilt of the guide in degrees`;
         return {
-          height: foot + 40 * grow,
+          height,
           marks: (
             <>
               {tilts.map((tilt, i) =>
@@ -108,27 +120,34 @@ export function WeatherWindow(props: WeatherWindowProps): ReactNode {
                   />
                 )),
               )}
-              <path className="limit-path" d={linePath(points)} />
-              {tilts.map((tilt, i) =>
-                winds.map((wind, j) => {
-                  if (j % every !== 0) return null;
-                  const tone = cellTone(clean[i]?.[j] ?? 0, holds[i]?.[j] ?? 0, limits);
+              <mask id={id("figures")} maskUnits="userSpaceOnUse" x={0} y={0} width={width} height={height}>
+                <rect width={width} height={height} fill="white" />
+                {figures.map(({ key, words, at, middle }) => {
+                  const wide = textWidth(words, 13 * grow, true) + 4;
+                  const tall = 16 * grow;
                   return (
-                    <text
-                      key={`${tilt} ${wind}`}
-                      className={`odd ${tone === "worse" ? "halo" : tone}`}
-                      x={x(j)}
-                      y={y(i) + 5}
-                      textAnchor="middle"
-                    >
-                      {hundredths(clean[i]?.[j] ?? Number.NaN)}
-                    </text>
+                    <rect key={key} x={at - wide / 2} y={middle - tall / 2} width={wide} height={tall} fill="black" />
                   );
-                }),
-              )}
-              <text className="limit-word" x={limitAt} y={top - 6}>
-                {limitWords}
-              </text>
+                })}
+              </mask>
+              <path className="limit-path" d={linePath(points)} mask={`url(#${id("figures")})`} />
+              {figures.map(({ key, tone, words, at, middle }) => (
+                <text key={key} className={`odd ${tone}`} x={at} y={middle + 5} textAnchor="middle">
+                  {words}
+                </text>
+              ))}
+              <line
+                className="limit-path"
+                x1={left}
+                x2={left + LIMIT_SIGN}
+                y1={limitTop - 4.5 * grow}
+                y2={limitTop - 4.5 * grow}
+              />
+              {limitLines.map((line, i) => (
+                <text key={line} className="limit-word" x={limitAt} y={limitTop + i * step}>
+                  {line}
+                </text>
+              ))}
               {winds.map(
                 (wind, j) =>
                   j % every === 0 && (
@@ -154,15 +173,15 @@ export function WeatherWindow(props: WeatherWindowProps): ReactNode {
                     className="today"
                     x1={x(columnOf(today.wind - today.doubt, winds))}
                     x2={x(columnOf(today.wind + today.doubt, winds))}
-                    y1={top - 22}
-                    y2={top - 22}
+                    y1={top - 16}
+                    y2={top - 16}
                   />
-                  <line className="today" x1={todayAt} x2={todayAt} y1={top - 27} y2={top + 8} />
-                  <path className="solid" d={`M${todayAt} ${top + 11}l-4.5 -8h9z`} />
+                  <line className="today" x1={todayAt} x2={todayAt} y1={top - 21} y2={top - 5} />
+                  <path className="solid" d={`M${todayAt} ${top - 1}l-4.5 -8h9z`} />
                   <text
                     className="value"
                     x={within(todayAt, left + todayHalf, width - todayHalf)}
-                    y={top - 31}
+                    y={top - 25}
                     textAnchor="middle"
                   >
                     {todayWords}
