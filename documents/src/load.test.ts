@@ -75,7 +75,7 @@ describe("loadPlan()", () => {
       'demo.rocket.json: diameter: 76 found; a length with its unit, above 0 mm to 50 m is accepted, for example "76 mm"',
       'demo-h150.motor.json: loadedMass: the unit is missing: "330" found; a mass with its unit is accepted, for example "330 g"',
       'demo.csv: line 3: "x" found; a number is accepted, for example "0.10, 190"',
-      'plan.json: tool: there is no such file: "other.json" found; the path of a file that is there is accepted',
+      'plan.json: tool: there is no such file: "other.json"; the path of a file that is there is accepted',
       'larkmoor.field.json: this is not JSON: "not json" at line 1, column 3 found; a key in double quotes, as "name" is accepted',
     ]);
   });

@@ -77,6 +77,10 @@ async function everyScreen(page: Page, bench: BenchPage, look: Look): Promise<vo
   await page.goto("#/nowhere");
   await expect(page.getByRole("heading", { level: 1, name: "There is no such page" })).toBeVisible();
   await look("an address that leads nowhere");
+  await page.goto("#/plan/gone.plan.json");
+  await expect(page.getByRole("heading", { level: 1, name: "There is no such plan here" })).toBeVisible();
+  await expect(page.getByRole("main").getByRole("button")).toHaveCount(0);
+  await look("a plan that is not there");
   await page.goto("#/");
   await nothingLeft(page, look);
 }

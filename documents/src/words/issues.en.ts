@@ -27,6 +27,7 @@ export function doubtLine(doubt: Doubt): string {
 export function foundWords({ code, found }: Pick<Issue, "code" | "found">): string {
   const lead = leads[code] ?? "";
   if (code === "unknown-field") return `${lead}no such field`;
+  if (code === "file-missing") return `${lead}${found}`;
   return code === "not-covered" ? `${lead}not covered` : `${lead}${found} found`;
 }
 

@@ -11,20 +11,28 @@ export interface IssueListProps {
   readonly label?: string;
 }
 
-/** What is wrong in documents, each leading to its field. */
+/** What is wrong in documents, each leading to its field; what is wrong with one that is not there leads nowhere. */
 export function IssueList({ issues, doubts = [], label = "What is wrong" }: IssueListProps) {
   const entries = useListing();
   if (issues.length + doubts.length === 0) return null;
-  const nameOf = (file: string) => entries.find((entry) => entry.path === file)?.name ?? file;
-  const kindOf = (file: string) => entries.find((entry) => entry.path === file)?.kind ?? null;
-  const line = (note: Issue | Doubt, words: string) => (
-    <li key={`${note.file} ${note.path} ${note.code}`}>
-      <Button className="issue-list-item" onPress={() => revealField(note.file, note.path, kindOf(note.file))}>
-        <b>{nameOf(note.file)}</b>
-        {words} <u>Go there</u>
-      </Button>
-    </li>
-  );
+  const line = (note: Issue | Doubt, words: string) => {
+    const entry = entries.find(({ path }) => path === note.file);
+    return (
+      <li key={`${note.file} ${note.path} ${note.code}`}>
+        {entry === undefined ? (
+          <p className="issue-list-item">
+            <b>{note.file}</b>
+            {words}
+          </p>
+        ) : (
+          <Button className="issue-list-item" onPress={() => revealField(note.file, note.path, entry.kind)}>
+            <b>{entry.name}</b>
+            {words} <u>Go there</u>
+          </Button>
+        )}
+      </li>
+    );
+  };
   return (
     <ul className="issue-list" aria-label={label}>
       {issues.map((issue) => line(issue, issueSentence(issue)))}

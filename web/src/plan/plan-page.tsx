@@ -78,7 +78,7 @@ function NoPlan({ path }: { readonly path: string }) {
           ? "It may have been deleted, or it was opened from an address of another device."
           : "It is kept as it is; nothing was thrown away."}
       </p>
-      <IssueList issues={issues} />
+      {entry !== undefined && <IssueList issues={issues} />}
       <p>
         <a className="act" href={addressOf({ page: "bench" })}>
           To the bench
