@@ -7,15 +7,18 @@ import type {
   ShearPinCaveat,
   StaticPortFindings,
 } from "@delaywright/engine";
-import { amountParts, type UnitSystem } from "../quantity/systems.js";
-import { amount, decimals, figureWords, glued } from "./numbers.en.js";
+import type { UnitSystem } from "../quantity/systems.js";
+import { amount, decimals, figureWords, glued, powderWords, rangeWords } from "./numbers.en.js";
 
 const POUND_PER_SQUARE_INCH = 6894.757_293_168;
 /** [m³]. @source international inch, as in `units.ts` */
 const CUBIC_INCH = 0.0254 ** 3;
 
-/** An amount of powder: grams to a hundredth, ounces to a thousandth. */
-const powder = (kilograms: number, units: UnitSystem): string => figureWords(kilograms, "smallMass", units, 2, 3);
+/** Two amounts of powder that are the ends of one range, as `powderWords` tells one. */
+function powderRange(from: number, to: number, units: UnitSystem): string {
+  const grams = rangeWords(from, to, "smallMass", "metric", 2);
+  return units === "metric" ? grams : `${rangeWords(from, to, "smallMass", "imperial", 2, 3)} (${grams})`;
+}
 
 /** A pressure rise as flyers say it, with its metric figure. */
 const pressure = (pascals: number): string =>
@@ -38,16 +41,15 @@ export function bayChargeSentences(
 ): string[] {
   const { least, usual, most } = usualCharges;
   const force = (value: number): string => figureWords(value, "force", units);
-  const grams = (kilograms: number): string => powder(kilograms, units);
-  const { figure } = amountParts(least, "smallMass", units, units === "metric" ? 2 : 3);
+  const powder = (kilograms: number): string => powderWords(kilograms, units);
   const sentences = [
-    `${grams(needed.charge)} of black powder in ${volumeWords(volume, units)} raise the pressure by ${pressure(needed.pressure)} and push with ${force(needed.endForce)}: ${bases[needed.basis]}.`,
-    `Usual are 8 to 20 psi, mostly 15: ${figure} to ${grams(most)}, mostly ${grams(usual)}.`,
+    `${powder(needed.charge)} of black powder in ${volumeWords(volume, units)} raise the pressure by ${pressure(needed.pressure)} and push with ${force(needed.endForce)}: ${bases[needed.basis]}.`,
+    `Usual are 8 to 20 psi, mostly 15: ${powderRange(least, most, units)}, mostly ${powder(usual)}.`,
   ];
   if (pins !== null) sentences.push(pinsSentence(pins, units));
   if (separation !== null)
     sentences.push(
-      `What holds it shut bears ${force(separation.holding)}; ${decimals(separation.margin, 1)} times that takes ${pressure(separation.pressure)}, ${grams(separation.charge)}.`,
+      `What holds it shut bears ${force(separation.holding)}; ${decimals(separation.margin, 1)} times that takes ${pressure(separation.pressure)}, ${powder(separation.charge)}.`,
     );
   return sentences;
 }
@@ -84,7 +86,7 @@ const findings: Readonly<Record<MotorChargeCode, (finding: MotorChargeFinding, u
 
 const told = (value: number | null, say: (value: number) => string): string => (value === null ? "-" : say(value));
 const massesWords = (value: number | null, limit: number | null, units: UnitSystem): string =>
-  `${told(value, (mass) => powder(mass, units))} against ${told(limit, (mass) => powder(mass, units))}`;
+  `${told(value, (mass) => powderWords(mass, units))} against ${told(limit, (mass) => powderWords(mass, units))}`;
 const times = (factor: number | null): string => told(factor, (value) => `${glued(decimals(value, 1), "times")}`);
 
 /** What the motor's own charge does in the bay, and what is to be said of it; empty for a motor without a charge. */

@@ -105,6 +105,19 @@ export function depthWords(depth: number, units: UnitSystem = "metric"): string 
   return `${amountIn(depth, "depth", own)} (${amountIn(depth, "depth", other)})`;
 }
 
+/**
+ * An amount of black powder, in grams also where ounces are shown: a scale that tells thousandths of an ounce is rare.
+ *
+ * @param mass [kg]
+ * @param places of the grams, after the point, where they stand alone
+ * @example
+ * powderWords(0.00048, "imperial"); // "0.017 oz (0.48 g)"
+ */
+export function powderWords(mass: number, units: UnitSystem = "metric", places = 2): string {
+  if (units === "metric") return amountIn(mass, "smallMass", units, places);
+  return `${amountIn(mass, "smallMass", units, 3)} (${amountIn(mass, "smallMass", "metric", 2)})`;
+}
+
 /** A share of a whole in words, for a sentence. */
 export function shareWords(share: number): string {
   if (share >= 0.95) return "nearly all";

@@ -48,7 +48,10 @@ describe("packingParts()", () => {
       /^0\.33 g of black powder in 696 cm³ raise the pressure by 15\.0 psi \(103 kPa\) and push with 354 N/,
     );
     expect(charge("imperial")).toMatch(
-      /^0\.012 oz of black powder in 42\.5 in³ raise the pressure by 15\.0 psi \(103 kPa\) and push with 80 lbf/,
+      /^0\.012 oz \(0\.33 g\) of black powder in 42\.5 in³ raise the pressure by 15\.0 psi \(103 kPa\) and push with 80 lbf/,
+    );
+    expect(charge("imperial")).toMatch(
+      /mostly 15: 0\.006 to 0\.015 oz \(0\.18 to 0\.44 g\), mostly 0\.012 oz \(0\.33 g\)\./,
     );
     // 0.0193257 mm2 per cm3: 13.4513 mm2, a hole of 4.1385 mm; check values, section 11
     expect(said(of(packingParts(data), "ports"))).toContain("the bay of 696 cm³: one hole of 4.1 mm");

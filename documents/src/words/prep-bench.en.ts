@@ -1,8 +1,8 @@
 import type { CutData } from "../answer/decision-data.js";
 import type { PrepFigures } from "../answer/prep-data.js";
-import { amountIn, type UnitSystem } from "../quantity/systems.js";
+import type { UnitSystem } from "../quantity/systems.js";
 import { kindOfCut, piecesWords } from "./cut.en.js";
-import { delayWords, depthWords } from "./numbers.en.js";
+import { delayWords, depthWords, powderWords } from "./numbers.en.js";
 
 /** What the words of a step are made of. */
 export interface PrepTelling {
@@ -18,9 +18,8 @@ export interface StepWords {
   readonly how: (telling: PrepTelling) => readonly string[];
 }
 
-/** An amount of powder. */
-export const powderWords = (mass: number, units: UnitSystem): string =>
-  amountIn(mass, "smallMass", units, units === "metric" ? 1 : 3);
+/** An amount of powder; grams to a tenth are what a prep sheet is worth. */
+export const chargeMassWords = (mass: number, units: UnitSystem): string => powderWords(mass, units, 1);
 
 function bagWords({ inHand, motor, designation, maker }: PrepFigures): string[] {
   const type = [motor, designation === motor ? null : designation, maker].filter((each) => each !== null).join(", ");
@@ -67,11 +66,11 @@ function afterWords({ figures: { firstDepth, removedDepth }, setting }: PrepTell
 }
 
 function chargeWords({ figures: { charge, wellHolds }, units }: PrepTelling): string[] {
-  const most = wellHolds === null ? "" : ` The well holds ${powderWords(wellHolds, units)}.`;
+  const most = wellHolds === null ? "" : ` The well holds ${chargeMassWords(wellHolds, units)}.`;
   return [
     charge === null
       ? `As much as the motor's instructions say; the plan names no mass.${most}`
-      : `Charge ${powderWords(charge, units)}, as it comes with the motor.${most}`,
+      : `Charge ${chargeMassWords(charge, units)}, as it comes with the motor.${most}`,
   ];
 }
 
@@ -106,7 +105,7 @@ export const benchWords = {
     how: ({ figures: { bayCharge }, units }) => [
       bayCharge === null
         ? "Packed as it flies, with the charge that it will fly with."
-        : `Packed as it flies. Reckoned charge ${powderWords(bayCharge, units)}: a starting point for the test.`,
+        : `Packed as it flies. Reckoned charge ${chargeMassWords(bayCharge, units)}: a starting point for the test.`,
     ],
   },
   washer: { title: "Washer on the delay's face", how: () => ["As the motor's instructions show."] },

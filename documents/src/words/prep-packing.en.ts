@@ -1,6 +1,6 @@
 import type { PrepFigures } from "../answer/prep-data.js";
 import { amountIn, type UnitSystem } from "../quantity/systems.js";
-import { powderWords, type StepWords } from "./prep-bench.en.js";
+import { chargeMassWords, type StepWords } from "./prep-bench.en.js";
 
 function canopyWords({ shape, diameter }: PrepFigures["main"] | NonNullable<PrepFigures["drogue"]>, units: UnitSystem) {
   return `${amountIn(diameter, "distance", units, 2)}, ${shape}`;
@@ -25,7 +25,7 @@ export const packingWords = {
     how: ({ figures: { bayCharge }, units }) => [
       bayCharge === null
         ? "As much as the ground test showed."
-        : `As much as the ground test showed; reckoned ${powderWords(bayCharge, units)}.`,
+        : `As much as the ground test showed; reckoned ${chargeMassWords(bayCharge, units)}.`,
       "One charge for each output, named on both.",
     ],
   },
