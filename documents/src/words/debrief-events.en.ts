@@ -80,7 +80,9 @@ export function meaningSentence(event: DebriefEvent, units: UnitSystem = "metric
   const head = upperFirst(eventWords(name));
   if (meaning === "not-found") return `${head}: not found in the record.`;
   if (meaning === "not-predicted") return `${head}: found, though the plan predicts none.`;
-  if (meaning === "as-predicted") return `${head}: as predicted, as far as the record tells.`;
+  // only the top is judged by its height, too
+  if (meaning === "as-predicted")
+    return `${head}: at the predicted time${name === "apogee" ? " and height" : ""}, as far as the record tells.`;
   const text = meanings[meaning]
     .replace("{t}", amount(Math.abs(difference ?? 0), "s", 2))
     .replace("{h}", figureWords(Math.abs(heightDifference ?? 0), "distance", units));

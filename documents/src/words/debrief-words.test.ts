@@ -105,6 +105,15 @@ describe("events, in words", () => {
     );
   });
 
+  test("say of what was as predicted whether that is its time alone", () => {
+    expect(meaningSentence(event("as-predicted", { name: "opening" }))).toBe(
+      "Opening: at the predicted time, as far as the record tells.",
+    );
+    expect(meaningSentence(event("as-predicted"))).toBe(
+      "Top: at the predicted time and height, as far as the record tells.",
+    );
+  });
+
   test.each([
     "as-predicted",
     "not-found",
