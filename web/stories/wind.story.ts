@@ -60,3 +60,22 @@ story("What a check says goes on being said while new odds settle", async ({ ben
   expect(await checks.evaluate((found) => [...found])).toEqual(["One check says look"]);
   expect(await landings.evaluate((found) => [...found])).toEqual(["Opened, of 128 flights"]);
 });
+
+/** Gathers every height that some part of the page has from now on [px]. */
+async function heights(part: Locator) {
+  return part.evaluateHandle((element) => {
+    const found = new Set<number>();
+    new ResizeObserver(() => found.add(Math.round(element.getBoundingClientRect().height))).observe(element);
+    return found;
+  });
+}
+
+story("The answer bar tells what holds and which check speaks, and keeps its height", async ({ bench }) => {
+  const plan = await bench.openPlan(WORKED_EXAMPLE);
+  await plan.settled();
+  await expect(plan.answer.getByText(/^holds (over )?[\d.]+\s%/)).toBeVisible();
+  await expect(plan.answer.getByText("Opened landings outside the field")).toBeVisible();
+  const found = await heights(plan.answer);
+  await plan.answerAfter(async () => field(await plan.section("Field & weather"), "Wind").fill("2.6 m/s"));
+  expect(await found.evaluate((all) => [...all])).toHaveLength(1);
+});

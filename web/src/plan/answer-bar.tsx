@@ -185,7 +185,7 @@ const Says = memo(function Says({ told }: { readonly told: Told }) {
       <Button className="plan-link" onPress={() => goToSection("checks")}>
         <b>{head}</b>
       </Button>
-      {first !== "" && <p className="quiet">{first}</p>}
+      {first !== "" && <p className="quiet plan-first">{first}</p>}
       <p className="quiet">{rest}</p>
     </>
   );
