@@ -73,7 +73,7 @@ async function heights(part: Locator) {
 story("The answer bar tells what holds and which check speaks, and keeps its height", async ({ bench }) => {
   const plan = await bench.openPlan(WORKED_EXAMPLE);
   await plan.settled();
-  await expect(plan.answer.getByText(/^holds (over )?[\d.]+\s%/)).toBeVisible();
+  await expect(plan.answer.getByText(/^holds\s(over\s)?[\d.]+\s%/)).toBeVisible();
   await expect(plan.answer.getByText("Opened landings outside the field")).toBeVisible();
   const found = await heights(plan.answer);
   await plan.answerAfter(async () => field(await plan.section("Field & weather"), "Wind").fill("2.6 m/s"));
