@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
+import { issueSentence } from "../words/issues.en.js";
 import { readThrust } from "./thrust.js";
 
 const times = [0, 0.1, 1.6, 2.1];
@@ -22,6 +23,8 @@ const good: readonly (readonly [string, string])[] = [
     "\uFEFF# measured\n\ntime,thrust\r\n0,0\r\n0.1,190\r\n// tail\r\n1.6,150\r\n2.1,0\r\n\r\n",
   ],
   ["quotes", '"time","thrust"\n"0","0"\n"0.1","190"\n"1.6","150"\n"2.1","0"'],
+  ["commas at the ends of rows", "time,thrust\n0,0,\n0.1,190,,\n1.6,150,\n2.1,0"],
+  ["more columns without a heading", "0.0,0,1\n0.1,190,2\n1.6,150,3\n2.1,0"],
   ["units alone as headings", "s,N\n0,0\n0.1,190\n1.6,150\n2.1,0"],
 ];
 
@@ -49,6 +52,32 @@ const bad: readonly (readonly [string, string, readonly string[]])[] = [
   ["one point", "0,5", ["line 1 no-points"]],
   ["an endless line", `0,0\n${" 1".repeat(5000)}`, ["line 2 line-too-long"]],
   ["no thrust", "0,0\n1,0", ["line 2 no-thrust"]],
+  [
+    "thousands where commas part columns",
+    "time,thrust\n0.0,0\n0.1,1,200\n1.0,1,150.5\n1.5,990\n2.0,0",
+    ["line 3 comma-parts-columns", "line 4 comma-parts-columns"],
+  ],
+  [
+    "thousands where commas part columns, without a heading",
+    "0.0,0\n0.1,1,200\n1.5,990\n2.0,0",
+    ["line 2 comma-parts-columns"],
+  ],
+  [
+    "decimal commas where commas part columns",
+    "time,thrust\n0,1,120,5\n2,0,0",
+    ["line 2 comma-parts-columns", "line 3 comma-parts-columns"],
+  ],
+  [
+    "nothing but decimal commas where commas part columns",
+    "0,1,120,5\n1,2,90,0\n2,0,0,0",
+    ["line 1 comma-parts-columns", "line 2 comma-parts-columns", "line 3 comma-parts-columns"],
+  ],
+  [
+    "decimal commas in quotes",
+    '"0,0","0"\n"0,1","120,5"\n"2,1","0"',
+    ["line 1 comma-parts-columns", "line 2 comma-parts-columns", "line 3 comma-parts-columns"],
+  ],
+  ["thousands parted by blanks", "time thrust\n0.0 0\n0.1 1 200\n1.5 990\n2.0 0", ["line 3 blank-parts-columns"]],
   ["thousands beside decimal points", "t\tF\n0\t0\n0.1\t1,250\n1.6\t900\n2\t0", ["line 3 ambiguous-comma"]],
   [
     "what may be thousands or decimals",
@@ -60,6 +89,13 @@ const bad: readonly (readonly [string, string, readonly string[]])[] = [
 test.each(bad)("readThrust() names the line of %s", (_, text, expected) => {
   const read = readThrust(text);
   expect(read.ok ? [] : read.faults.map((fault) => `${fault.path} ${fault.code}`)).toEqual(expected);
+});
+
+test("readThrust() says how to write numbers where a comma parts columns", () => {
+  const read = readThrust("time,thrust\n0,0\n0.1,1,200\n2,0");
+  expect(read.ok ? [] : read.faults.map(issueSentence)).toEqual([
+    'line 3: a comma parts columns here: "0.1,1,200" found; a line of numbers with a decimal point and no sign for thousands, or with semicolons between the columns, is accepted, for example "0.10, 1250.5" or "0,10; 1250,5"',
+  ]);
 });
 
 test("readThrust() never throws and never gives what is not finite", () => {

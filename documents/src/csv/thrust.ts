@@ -16,6 +16,7 @@ export type ReadThrust =
 
 interface Row {
   readonly line: number;
+  readonly text: string;
   readonly cells: readonly string[];
 }
 interface Column {
@@ -28,11 +29,28 @@ const LONGEST_LINE = 2_000;
 const ONE_SIGN = "one decimal sign in the whole file, and thousands written together";
 const EXAMPLE = '"0.10, 190"';
 
+/** How a row is refused whose numbers hold the sign that parts its columns. */
+const parts: Readonly<Record<string, { readonly code: string; readonly accepted: string; readonly example: string }>> =
+  Object.freeze({
+    ",": {
+      code: "comma-parts-columns",
+      accepted:
+        "a line of numbers with a decimal point and no sign for thousands, or with semicolons between the columns,",
+      example: '"0.10, 1250.5" or "0,10; 1250,5"',
+    },
+    " ": {
+      code: "blank-parts-columns",
+      accepted: "a line of numbers without blanks, thousands written together,",
+      example: '"0.10 1250.5"',
+    },
+  });
+
 /**
  * Reads a thrust curve from comma-separated values: a time and a thrust column, by their headings or in this order.
  *
  * Commas, semicolons, tabs and spaces may part the columns; a decimal comma is understood where it can part
- * neither columns nor thousands.
+ * neither columns nor thousands. Where commas or blanks part the columns, a row with more cells than its heading,
+ * or than most rows where there is none, is refused: the sign may stand in its numbers.
  * Units stand in the heading, `time (ms)`, `thrust [lbf]`; without one they are seconds and newtons. Lines that start with `#` or `//` are comments.
  *
  * @param text the file's text
@@ -49,25 +67,55 @@ export function readThrust(text: string): ReadThrust {
   if (long !== undefined)
     return refuse(long.line, "line-too-long", `${long.text.length} characters`, `at most ${LONGEST_LINE}`);
   const delimiter = chooseDelimiter(kept.map((each) => each.text));
-  const rows: Row[] = kept.map((each) => ({ line: each.line, cells: split(each.text, delimiter) }));
+  const rows: Row[] = kept.map((each) => ({ ...each, cells: split(each.text, delimiter) }));
   const first = rows[0];
   if (first === undefined) return refuse(1, "no-points", "an empty file", "lines with a time and a thrust");
-  const decimalComma = delimiter !== ",";
-  const hasHeading = first.cells.some((cell) => cell !== "" && Number.isNaN(readNumber(cell, decimalComma)));
+  const hasHeading = first.cells.some(
+    (cell) => /[^\s,]/.test(cell) && Number.isNaN(readNumber(cell.replaceAll(",", ""), false)),
+  );
   const columns = hasHeading ? headed(first) : { time: { index: 0, factor: 1 }, thrust: { index: 1, factor: 1 } };
   if ("faults" in columns) return { ok: false, faults: columns.faults };
-  return readRows(hasHeading ? rows.slice(1) : rows, columns, decimalComma);
+  const points = hasHeading ? rows.slice(1) : rows;
+  const width = hasHeading ? filled(first.cells) : commonWidth(points, delimiter);
+  return readRows(points, columns, { delimiter, width });
 }
 
-function readRows(rows: readonly Row[], columns: { time: Column; thrust: Column }, decimalComma: boolean): ReadThrust {
+/** How many cells a row has, without empty ones at its end. */
+function filled(cells: readonly string[]): number {
+  return cells.findLastIndex((cell) => cell !== "") + 1;
+}
+
+/** How many cells most rows have, where no heading tells. Where commas part them and no point stands in them, two: more may be decimals. */
+function commonWidth(rows: readonly Row[], delimiter: string): number {
+  if (delimiter === "," && !rows.some(({ text }) => text.includes("."))) return 2;
+  const counts = new Map<number, number>();
+  for (const { cells } of rows) counts.set(filled(cells), (counts.get(filled(cells)) ?? 0) + 1);
+  const [most] = [...counts].sort(([a, ofA], [b, ofB]) => ofB - ofA || a - b);
+  return Math.max(2, most?.[0] ?? 2);
+}
+
+function readRows(
+  rows: readonly Row[],
+  columns: { time: Column; thrust: Column },
+  { delimiter, width }: { delimiter: string; width: number },
+): ReadThrust {
+  const decimalComma = delimiter !== ",";
+  const parted = parts[delimiter];
   const faults: Fault[] = [];
   const times: number[] = [];
   const thrusts: number[] = [];
   if (rows.length > MOST_POINTS)
     return refuse(rows[MOST_POINTS]?.line ?? 0, "too-many-points", `${rows.length} points`, `at most ${MOST_POINTS}`);
   const isUnclear = decimalComma ? unclearComma(rows, columns) : () => false;
-  for (const { line, cells } of rows) {
-    for (const cell of [columns.time, columns.thrust].map(({ index }) => cells[index] ?? ""))
+  for (const { line, text, cells } of rows) {
+    if (faults.length >= 100) break;
+    const both = [columns.time, columns.thrust].map(({ index }) => cells[index] ?? "");
+    const quoted = decimalComma ? undefined : both.find((cell) => /\d,\d/.test(cell));
+    if (parted !== undefined && (filled(cells) > width || quoted !== undefined)) {
+      faults.push(atLine(line, parted.code, show(quoted ?? text), parted.accepted, parted.example));
+      continue;
+    }
+    for (const cell of both)
       if (isUnclear(cell)) faults.push(atLine(line, "ambiguous-comma", show(cell), ONE_SIGN, '"0.10; 1250"'));
     const [time, thrust] = [columns.time, columns.thrust].map(({ index, factor }) => {
       const number = readNumber(cells[index] ?? "", decimalComma) * factor;
@@ -81,7 +129,6 @@ function readRows(rows: readonly Row[], columns: { time: Column; thrust: Column 
     if (thrust < 0) faults.push(atLine(line, "out-of-range", `${thrust} N`, "a thrust of 0 or more"));
     times.push(time);
     thrusts.push(thrust);
-    if (faults.length >= 100) break;
   }
   const last = rows.at(-1)?.line ?? 1;
   if (faults.length === 0 && times.length < 2)

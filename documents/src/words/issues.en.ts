@@ -50,6 +50,8 @@ const leads: Readonly<Record<string, string>> = Object.freeze({
   "unit-unknown": "this unit is not known: ",
   "wrong-dimension": "this unit measures something else: ",
   "ambiguous-comma": "this comma may be read in two ways: ",
+  "comma-parts-columns": "a comma parts columns here: ",
+  "blank-parts-columns": "a blank parts columns here: ",
   "file-missing": "there is no such file: ",
   "file-too-large": "the file is too large: ",
   "reference-cycle": "this file leads back to itself: ",
