@@ -31,6 +31,16 @@ const broken: readonly (readonly [string, Uint8Array | string, readonly string[]
     `time (s),height (m),speed (m/s)\n${rows(50, (k) => `${k},NaN,${k % 7}`)}`,
     ["nothing-of-flight"],
   ],
+  [
+    "decimal commas among commas",
+    `time (s),height (m)\n${rows(50, (k) => `${k},5,${k % 7},2`)}`,
+    ["comma-parts-columns"],
+  ],
+  [
+    "thousands parted by blanks",
+    `time/s height/m\n${rows(50, (k) => (k % 9 > 4 ? `${k}.5 1 01${k % 9}.2` : `${k}.5 99${k % 9}.2`))}`,
+    ["blank-parts-columns"],
+  ],
   ["a line without an end", "1,2,".repeat(100_000), ["line-too-long"]],
 ];
 
@@ -40,6 +50,18 @@ describe("readLog() refuses with a clear word", () => {
     expect(read.ok ? [] : read.faults.map(({ code }) => code)).toEqual(codes);
     if (read.ok) return;
     for (const fault of read.faults) expect(logFaultSentence(fault)).toMatch(/^[A-Z].+[.]$/);
+  });
+
+  test("thousands parted by commas, with the first line of them and what it looks like", () => {
+    const heights = inventedFlight().map(({ height }) =>
+      (3 * height).toLocaleString("en", { minimumFractionDigits: 1 }),
+    );
+    const line = 2 + heights.findIndex((height) => height.includes(","));
+    const read = readLog(`time (s),height (m)\n${heights.map((height, k) => `${k / 20},${height}`).join("\n")}`);
+    const long = heights.filter((height) => height.includes(",")).length;
+    expect(!read.ok && read.faults.map(logFaultSentence)).toEqual([
+      `The file has ${long} of ${heights.length} rows with more cells than its 2 columns, first in line ${line}: "${(line - 2) / 20},${heights[line - 2]}", which looks like the number ${heights[line - 2]}. A comma parts its columns and seems to stand in its numbers, too. Export the flight anew: numbers with a decimal point and no sign for thousands, or semicolons between the columns. If the cells are columns of their own, give each a heading.`,
+    ]);
   });
 
   test("a file that is too large, without looking into it", () => {
@@ -103,6 +125,22 @@ describe("readLog() passes over what is broken in a log, and tells of it", () =>
     expect(read.skippedRows).toBe(5);
     expect(read.skipped.map(({ line }) => line)).toEqual([7, 8, 9, 10, 902]);
     expect(read.skipped[4]?.found).toBe('"time (s),height (m)"');
+  });
+
+  test("few rows that go on behind the last column", () => {
+    const read = log((cells) => {
+      cells[10]![1] = "1,413.1";
+      cells[20]!.push("", "");
+    });
+    if (!read.ok) throw new Error("not read");
+    expect(read.doubts.at(-1)).toMatchObject({ code: "rows-too-long", count: 1, line: 12 });
+  });
+
+  test("rows that end with the sign that parts them", () => {
+    const read = log((cells) => {
+      for (const each of cells) each.push("");
+    });
+    expect(read.ok && read.doubts).toEqual([]);
   });
 
   test("a restart in the middle, with its line", () => {

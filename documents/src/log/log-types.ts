@@ -55,6 +55,7 @@ export type LogDoubtCode =
   | "cells-unread"
   | "figures-beyond"
   | "ragged"
+  | "rows-too-long"
   | "too-many-marks";
 
 /** One thing about a log that the flyer should look at. */

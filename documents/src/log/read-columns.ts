@@ -1,6 +1,16 @@
 import type { LogMark } from "@delaywright/engine";
 import { shorten, show } from "../issue.js";
-import { cellText, isBlankLine, isComment, LONGEST_LINE, lineEnd, newCells, nextLine, splitLine } from "./log-lines.js";
+import {
+  type Cells,
+  cellText,
+  isBlankLine,
+  isComment,
+  LONGEST_LINE,
+  lineEnd,
+  newCells,
+  nextLine,
+  splitLine,
+} from "./log-lines.js";
 import { clockIn, isMissing, numberIn } from "./log-number.js";
 import type { LogTable } from "./log-table.js";
 import { textAt } from "./log-text.js";
@@ -33,6 +43,10 @@ export interface RawColumns {
   readonly unread: ReadonlyMap<number, Tally>;
   /** Rows that end before the last column that is read. */
   readonly ragged: Tally;
+  /** Rows that go on behind the last column of the file: a sign in a number may have parted it. */
+  readonly long: Tally;
+  /** Columns of the file: those that its headings name, without any those that most rows fill. */
+  readonly width: number;
   /** Steps of the time forward and back. */
   readonly forward: number;
   readonly back: Tally;
@@ -55,10 +69,26 @@ function saysSomething(bytes: Uint8Array, [from, to]: readonly [number, number])
   return to - from > 1 || (to - from === 1 && bytes[from] !== 48);
 }
 
+function shownLine(bytes: Uint8Array, from: number, stop: number): string {
+  return show(shorten(textAt(bytes, from, Math.min(stop, from + 200)), 60));
+}
+
 /** Whether a log's time is a clock's: `12:04:07.25`. */
 export function isClock({ sample }: LogTable, choice: Choice): boolean {
   const column = sample.columns[choice.get("time")?.index ?? -1];
   return column !== undefined && column.clocks > 0.5 * column.filled;
+}
+
+/** How many columns a file has; empty ones at its end do not count. */
+function widthOf({ headings, sample }: LogTable): number {
+  const named = headings.names.findLastIndex((name) => name !== "") + 1;
+  return named > 0 ? named : sample.columns.findLastIndex(({ filled }) => filled >= 0.5 * sample.rows) + 1;
+}
+
+/** Whether something stands in a row behind so many cells. */
+function goesOn({ from, to, count }: Cells, width: number): boolean {
+  for (let c = width; c < count; c++) if (to[c]! > from[c]!) return true;
+  return false;
 }
 
 /** Reads the chosen columns of all rows: figures as they stand, NaN where none stands; rows without a time are passed over. */
@@ -72,8 +102,9 @@ export function readColumns(table: LogTable, choice: Choice): RawColumns {
     .filter((each): each is [MeasuredQuantity, { index: number }] => each[0] !== "marks" && each[0] !== "time")
     .map(([quantity, { index }]) => ({ quantity, index, values: new Float64Array(lines), unread: newTally() }));
   const last = Math.max(timeAt, ...columns.map(({ index }) => index));
+  const width = widthOf(table);
   const time = new Float64Array(lines);
-  const [skipped, ragged, back] = [newTally(), newTally(), newTally()];
+  const [skipped, ragged, long, back] = [newTally(), newTally(), newTally(), newTally()];
   const marks: LogMark[] = [];
   const cells = newCells();
   let [rows, forward, dropped, day] = [0, 0, 0, 0];
@@ -91,7 +122,7 @@ export function readColumns(table: LogTable, choice: Choice): RawColumns {
     const now: number =
       timeAt < cells.count ? timeIn(bytes, cells.from[timeAt]!, cells.to[timeAt]!, point) : Number.NaN;
     if (!(Math.abs(now) < LATEST)) {
-      tell(skipped, line, () => show(shorten(textAt(bytes, from, Math.min(stop, from + 200)), 60)));
+      tell(skipped, line, () => shownLine(bytes, from, stop));
       continue;
     }
     if (rows > 0) {
@@ -102,6 +133,7 @@ export function readColumns(table: LogTable, choice: Choice): RawColumns {
     }
     time[rows] = now + day;
     if (cells.count <= last) tell(ragged, line, () => `${cells.count} cells`);
+    else if (cells.count > width && goesOn(cells, width)) tell(long, line, () => shownLine(bytes, from, stop));
     for (const column of columns) {
       const { index, values, unread } = column;
       let value = Number.NaN;
@@ -137,6 +169,8 @@ export function readColumns(table: LogTable, choice: Choice): RawColumns {
     skipped,
     unread: new Map(columns.map(({ index, unread }) => [index, unread])),
     ragged,
+    long,
+    width,
     forward,
     back,
   };

@@ -51,7 +51,7 @@ function readChosen(
 ): ReadLog {
   const raw = choice.has("time") ? readColumns(table, choice) : null;
   const blamed = new Set(faults.map(({ path }) => path.split(".")[1]));
-  faults.push(...recordFaults(choice, raw, blamed));
+  faults.push(...recordFaults(choice, raw, { blamed, delimiter: table.layout.delimiter }));
   if (raw === null || faults.length > 0)
     return { ok: false, faults, preview: previewOf(table, choice, raw, new Map(), doubts) };
   if (given === null) turnAxis(choice, raw, doubts);

@@ -1,20 +1,26 @@
 import type { Fault } from "../issue.js";
 import { movingQuantities } from "./log-quantities.js";
-import type { LogDoubt } from "./log-types.js";
+import type { LogDoubt, LogLayout } from "./log-types.js";
 import { type Choice, columnDoubt } from "./match-headings.js";
 import type { RawColumns, Tally } from "./read-columns.js";
 
 const FEWEST_ROWS = 4;
 
+/** Rows that are too long are a fault where they are more than so many, and more than this share of all. */
+const MOST_LONG = 3;
+const LONG_SHARE = 0.002;
+const POINTS = "numbers with a decimal point and no sign for thousands, or semicolons between the columns";
+
 /**
  * What keeps a record from being one.
  *
+ * @param delimiter what parts its columns: where that may stand in numbers, too, many rows that are too long are a fault
  * @param blamed quantities whose mapping is at fault already: that they are missing is not told again
  */
 export function recordFaults(
   choice: Choice,
   raw: RawColumns | null,
-  blamed: ReadonlySet<string | undefined>,
+  { blamed, delimiter }: { blamed: ReadonlySet<string | undefined>; delimiter: LogLayout["delimiter"] },
 ): readonly Fault[] {
   const faults: Fault[] = [];
   const report = (path: string, code: string, found: string, accepted: string, example = "") =>
@@ -37,6 +43,9 @@ export function recordFaults(
       '{ "column": "Height (m)", "unit": "m" }',
     );
   if (raw === null) return faults;
+  const long = longFault(raw, delimiter);
+  // what else is wrong with such columns follows from it
+  if (long !== null) return [...faults, long];
   if (raw.rows < FEWEST_ROWS) report("", "too-few-rows", `${raw.rows} rows with a time`, `at least ${FEWEST_ROWS}`);
   else if (raw.forward === 0 && raw.back.count === 0)
     report("columns.time", "time-stands", "the same time in every row", "times that rise");
@@ -62,6 +71,27 @@ export function recordFaults(
   return faults;
 }
 
+/** Many rows with more cells than the file has columns, parted by a sign that numbers are written with. */
+function longFault({ rows, width, long }: RawColumns, delimiter: LogLayout["delimiter"]): Fault | null {
+  const [first] = long.first;
+  const isMany = long.count > MOST_LONG && long.count > LONG_SHARE * rows;
+  if ((delimiter !== "," && delimiter !== " ") || first === undefined || !isMany) return null;
+  const like = looksLike(first.found, delimiter);
+  const found = `${long.count} of ${rows} rows with more cells than its ${width} columns, first in line ${first.line}: ${first.found}${like}`;
+  return delimiter === ","
+    ? { path: "", code: "comma-parts-columns", found, accepted: POINTS, example: '"0.10,1250.5" or "0,10;1250,5"' }
+    : { path: "", code: "blank-parts-columns", found, accepted: "numbers without blanks", example: '"0.10 1250.5"' };
+}
+
+/** The number that a row seems to hold in several cells, as words that follow it; empty where none is seen. */
+function looksLike(row: string, delimiter: "," | " "): string {
+  const thousands =
+    delimiter === "," ? /(?<![\d.])[1-9]\d{0,2}(,\d{3})+(?!\d)(\.\d+)?/ : /(?<![\d.])[1-9]\d{0,2}( \d{3})+(?!\d)/;
+  const number = thousands.exec(row)?.[0];
+  if (number !== undefined) return `, which looks like the number ${number}`;
+  return delimiter === "," && !row.includes(".") ? ", which looks like decimal commas" : "";
+}
+
 function isFlat(values: Float64Array): boolean {
   const first = values.find((value) => !Number.isNaN(value));
   return values.every((value) => value === first || Number.isNaN(value));
@@ -79,6 +109,7 @@ export function recordDoubts(choice: Choice, raw: RawColumns): readonly LogDoubt
   }
   if (raw.skipped.count > 0) whole("rows-skipped", raw.skipped);
   if (raw.ragged.count > 0) whole("ragged", raw.ragged);
+  if (raw.long.count > 0) whole("rows-too-long", raw.long);
   for (const [quantity, { index }] of choice) {
     const unread = raw.unread.get(index);
     if (unread !== undefined && unread.count > 0)

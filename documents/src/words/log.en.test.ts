@@ -27,6 +27,8 @@ describe("logDoubtSentence()", () => {
     "cells-unread": "Column 2 holds 2 cells that are no numbers, first in line 7: x.",
     "figures-beyond": "Column 2 (height above the pad) holds 2 figures beyond all bounds; they are passed over.",
     ragged: "2 rows end before the last column, first in line 7: x.",
+    "rows-too-long":
+      "2 rows have more cells than the file has columns, first in line 7: x. Look whether a number was parted there.",
     "too-many-marks": "Column 2 changes too often to be marks: none are taken from it.",
   };
 

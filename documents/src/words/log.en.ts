@@ -100,6 +100,8 @@ const doubtWords: Readonly<Record<LogDoubtCode, (doubt: LogDoubt, name: string, 
     "figures-beyond": ({ count }, name, what) =>
       `${name} (${what}) holds ${times(count, "figure", "figures")} beyond all bounds; ${count === 1 ? "it is" : "they are"} passed over.`,
     ragged: (doubt) => `${times(doubt.count, "row ends", "rows end")} before the last column${at(doubt)}.`,
+    "rows-too-long": (doubt) =>
+      `${times(doubt.count, "row has", "rows have")} more cells than the file has columns${at(doubt)}. Look whether a number was parted there.`,
     "too-many-marks": (_, name) => `${name} changes too often to be marks: none are taken from it.`,
   });
 
@@ -147,6 +149,10 @@ const faultWords: Readonly<Record<string, FaultWords>> = Object.freeze({
   "time-stands": () => "The time is the same in every row. Say which column holds the time.",
   "time-runs-back": ({ found }) => `The time runs backwards: ${found}. Say which column holds the time.`,
   "nothing-moves": ({ path }) => `The column for ${pathWords(path)} holds the same figure in every row: nothing flew.`,
+  "comma-parts-columns": ({ found, accepted }) =>
+    `The file has ${found}. A comma parts its columns and seems to stand in its numbers, too. Export the flight anew: ${accepted}. If the cells are columns of their own, give each a heading.`,
+  "blank-parts-columns": ({ found, accepted }) =>
+    `The file has ${found}. A blank parts its columns and seems to stand in its numbers, too. Export the flight anew: ${accepted}. If the cells are columns of their own, give each a heading.`,
   "column-missing": ({ path, found, accepted }) =>
     `The column for ${pathWords(path)} is not in this file: ${found}. It takes ${accepted}.`,
   "unit-unknown": ({ path, found, accepted }) =>
