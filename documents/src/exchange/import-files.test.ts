@@ -5,6 +5,7 @@ import { LARGEST_FILE } from "../decode.js";
 import { memoryFiles, utf8 } from "../file-source.js";
 import { loadPlan } from "../load-plan.js";
 import type { Imported } from "./exchange.js";
+import { exportLibrary } from "./export-library.js";
 import { importFiles } from "./import-files.js";
 
 const summary = ({ entries }: Imported) => entries.map(({ path, kind, state }) => `${path} ${kind} ${state}`);
@@ -113,6 +114,38 @@ describe("importFiles()", () => {
     expect(twice?.text).toContain('"B"');
     expect(latin?.text).toBe('{ "name": "Mü" }');
     for (const entry of imported.entries.slice(0, -1)) expect(entry.issues.length, entry.path).toBeGreaterThan(0);
+  });
+
+  test("tells of a back-up that breaks off, and takes nothing of it, nor the broken text", async () => {
+    const text = exportLibrary(
+      [
+        { path: "demo.rocket.json", raw: rocket },
+        { path: "two-collar.tool.json", raw: { ...tool, name: "Müller" } },
+      ],
+      "My bench",
+    );
+    const bytes = utf8(text);
+    const within = bytes.indexOf(0xc3) + 1;
+    for (const cut of [30, within, bytes.length - 4]) {
+      const imported = await importFiles([file("a.json", bytes.slice(0, cut)), file("right.json", field)]);
+      const line = Buffer.from(bytes.slice(0, cut)).toString("latin1").split("\n").length;
+      expect(summary(imported)).toEqual(["right.field.json field ready"]);
+      expect(codes(imported)).toEqual([`line ${line} back-up-broken`]);
+    }
+    const whole = await importFiles([file("a.json", bytes)]);
+    expect(whole.entries).toHaveLength(2);
+  });
+
+  test("keeps a broken library that was kept on a bench as text", async () => {
+    const text = '{ "kind": "library", ';
+    const library = {
+      kind: "library",
+      version: 1,
+      name: "Bench",
+      documents: [],
+      unreadable: [{ file: "x.json", text }],
+    };
+    expect((await importFiles([file("a.json", library)])).entries).toMatchObject([{ path: "x.json", text }]);
   });
 
   test("is not harmed by hostile files", async () => {

@@ -1,7 +1,7 @@
 import { decodeText, LARGEST_FILE } from "../decode.js";
 import { resolvePath } from "../file-source.js";
 import type { Fault, Issue } from "../issue.js";
-import { parseJson } from "../json/parse.js";
+import { type ParsedJson, parseJson } from "../json/parse.js";
 import type { Raw } from "../migrate.js";
 import { readValue } from "../read.js";
 import { failureWords } from "../words/accepted.en.js";
@@ -64,6 +64,11 @@ function piecesOf(file: string, bytes: Uint8Array, issues: Issue[], records: Rec
   const base = { file, keep: undefined };
   if (!decoded.ok) {
     const text = leniently(bytes);
+    const broken = text === undefined ? undefined : brokenBackUp(file, text, parseJson(text));
+    if (broken !== undefined) {
+      issues.push(broken);
+      return [];
+    }
     if (text !== undefined && looksLikeDocument(file, text))
       return [{ ...base, is: "text", value: undefined, text, faults: [decoded.fault] }];
     issues.push({ file, ...decoded.fault });
@@ -83,6 +88,11 @@ function fromText(
   records: RecordPiece[] | null,
 ): Piece[] {
   const parsed = parseJson(text);
+  const broken = records === null ? undefined : brokenBackUp(base.file, text, parsed);
+  if (broken !== undefined) {
+    issues.push(broken);
+    return [];
+  }
   if (!parsed.ok) return [{ ...base, is: "text", value: undefined, text, faults: parsed.faults }];
   if (!isRaw(parsed.value)) {
     const { issues: found } = readValue(parsed.value, { file: base.file });
@@ -93,6 +103,21 @@ function fromText(
     return fromLibrary(base.file, parsed.value, parsed.faults, issues);
   }
   return [{ ...base, is: "document", value: parsed.value, text, faults: parsed.faults }];
+}
+
+/** What is told of a text that begins as an export does and breaks off: it is no document that anyone would mend on the bench. */
+function brokenBackUp(file: string, text: string, parsed: ParsedJson): Issue | undefined {
+  if (!/^\s*\{\s*"kind"\s*:\s*"library"/.test(text)) return undefined;
+  const fault = parsed.ok ? undefined : parsed.faults.at(-1);
+  if (parsed.ok || fault?.code !== "json-syntax") return undefined;
+  return {
+    file,
+    path: `line ${parsed.line}`,
+    code: "back-up-broken",
+    found: fault.found,
+    accepted: "the whole back-up, as it was exported,",
+    example: "",
+  };
 }
 
 /** A file whose name or first sign says that it is a document; anything else is looked at as a table. */

@@ -5,7 +5,8 @@ const DEEPEST = 64;
 
 export type ParsedJson =
   | { readonly ok: true; readonly value: unknown; readonly faults: readonly Fault[] }
-  | { readonly ok: false; readonly faults: readonly Fault[] };
+  /** `line`: where reading stopped, from 1. */
+  | { readonly ok: false; readonly line: number; readonly faults: readonly Fault[] };
 
 /** Where reading stopped, and why. */
 class Stop extends Error {
@@ -38,14 +39,13 @@ export function parseJson(text: string): ParsedJson {
     return { ok: true, value, faults: reader.faults };
   } catch (error) {
     if (!(error instanceof Stop)) throw error;
-    return { ok: false, faults: [...reader.faults, faultOf(error, text)] };
+    const line = text.slice(0, error.position).split("\n").length;
+    return { ok: false, line, faults: [...reader.faults, faultOf(error, text, line)] };
   }
 }
 
-function faultOf(stop: Stop, text: string): Fault {
-  const before = text.slice(0, stop.position);
-  const line = before.split("\n").length;
-  const column = stop.position - before.lastIndexOf("\n");
+function faultOf(stop: Stop, text: string, line: number): Fault {
+  const column = stop.position - text.slice(0, stop.position).lastIndexOf("\n");
   const here = text.slice(stop.position, stop.position + 12).split("\n")[0] ?? "";
   const found = stop.position >= text.length ? "the end of the file" : shorten(JSON.stringify(here), 30);
   return {

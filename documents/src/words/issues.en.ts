@@ -50,6 +50,7 @@ const leads: Readonly<Record<string, string>> = Object.freeze({
   "unit-unknown": "this unit is not known: ",
   "wrong-dimension": "this unit measures something else: ",
   "ambiguous-comma": "this comma may be read in two ways: ",
+  "back-up-broken": "this back-up breaks off here, and none of its documents came in: ",
   "comma-parts-columns": "a comma parts columns here: ",
   "blank-parts-columns": "a blank parts columns here: ",
   "file-missing": "there is no such file: ",

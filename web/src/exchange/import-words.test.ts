@@ -6,6 +6,7 @@ import { importSentence } from "./import-words.js";
 const one: TakenIn = { path: "a.rocket.json", name: "A", kind: "rocket", wanted: "a.rocket.json" };
 const nothing: ImportReport = { added: [], same: [], curves: [], issues: [] };
 const issue = { file: "b.json", path: "", code: "json-syntax", found: "x", accepted: "JSON", example: "" };
+const broken = { ...issue, file: "a.json", path: "line 12", code: "back-up-broken" };
 const curve = { name: "h150", time: [0, 1], newtons: [100, 0] };
 
 describe("importSentence()", () => {
@@ -18,6 +19,18 @@ describe("importSentence()", () => {
     [
       { ...nothing, added: [one], issues: [issue] },
       "Taken in: 1 document. Not all of it is right: see below. It is kept as it came.",
+    ],
+    [
+      { ...nothing, issues: [broken] },
+      "Nothing could be taken in. The back-up a.json breaks off at line 12: none of its documents came in.",
+    ],
+    [
+      { ...nothing, same: [one], issues: [broken] },
+      "Nothing new: 1 document is on the bench already. The back-up a.json breaks off at line 12: none of its documents came in.",
+    ],
+    [
+      { ...nothing, added: [one], issues: [broken] },
+      "Taken in: 1 document. The back-up a.json breaks off at line 12: none of its documents came in.",
     ],
   ])("case %#", (report, sentence) => {
     expect(importSentence(report)).toBe(sentence);
