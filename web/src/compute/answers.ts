@@ -34,7 +34,7 @@ export const planRules: Rules<PlanAnswer> = {
         if (message.right) return { ...answer, issues };
         // what stands in the plan's place of a document that is gone has no last right value
         const gone = issues.some(({ code }) => code === "file-missing");
-        return { ...answer, issues, settling: false, ...(gone ? { told: null, pictures: null } : {}) };
+        return { ...answer, issues, settling: false, ...(gone ? { told: null, pictures: null, pictured: false } : {}) };
       }
       case "told": {
         // of the same documents, after all draws: rough odds would take it back
