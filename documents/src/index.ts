@@ -76,7 +76,7 @@ export type { DeskAssumption, DeskEntry, DeskField, DeskFields } from "./card/de
 export { isCard } from "./card/is-card.js";
 export { type CodePath, codePath } from "./card/qr-path.js";
 export { type Checked, checkLoaded } from "./check.js";
-export { type CsvThrust, type ReadThrust, readThrust } from "./csv/thrust.js";
+export { type CsvThrust, type ReadThrust, readThrust, readThrustFile } from "./csv/thrust.js";
 export { type Debriefed, debrief, type PreparedDebrief, prepareDebrief } from "./debrief/debrief.js";
 export type { DebriefInputs, DebriefRecord } from "./debrief/debrief-inputs.js";
 export { debriefedFlight, flightOfPlan, type RecordNamed } from "./debrief/flight-document.js";

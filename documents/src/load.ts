@@ -1,6 +1,6 @@
 import type { CsvThrust } from "./csv/thrust.js";
-import { readThrust } from "./csv/thrust.js";
-import { decodeText, LARGEST_FILE } from "./decode.js";
+import { readThrustFile } from "./csv/thrust.js";
+import { LARGEST_FILE } from "./decode.js";
 import type { FileSource } from "./file-source.js";
 import type { Fault, Issue } from "./issue.js";
 import { type Document, isKind, type Kind, kinds, pathIn } from "./kinds/kinds.js";
@@ -170,8 +170,7 @@ class Loader {
     const place = at.path === "" ? "thrust" : `${at.path}.thrust`;
     const bytes = await this.bytes(path, { ...at, path: place });
     if (bytes === undefined) return undefined;
-    const decoded = decodeText(bytes);
-    const read = decoded.ok ? readThrust(decoded.text) : { ok: false as const, faults: [decoded.fault] };
+    const read = readThrustFile(bytes);
     if (read.ok) return read.curve;
     if (!again) this.issues.push(...read.faults.map((fault) => ({ file: path, ...fault })));
     return undefined;

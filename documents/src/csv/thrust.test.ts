@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { issueSentence } from "../words/issues.en.js";
-import { readThrust } from "./thrust.js";
+import { readThrust, readThrustFile } from "./thrust.js";
 
 const times = [0, 0.1, 1.6, 2.1];
 const thrusts = [0, 190, 150, 0];
@@ -96,6 +96,15 @@ test("readThrust() says how to write numbers where a comma parts columns", () =>
   expect(read.ok ? [] : read.faults.map(issueSentence)).toEqual([
     'line 3: a comma parts columns here: "0.1,1,200" found; a line of numbers with a decimal point and no sign for thousands, or with semicolons between the columns, is accepted, for example "0.10, 1250.5" or "0,10; 1250,5"',
   ]);
+});
+
+test("readThrustFile() says of an empty file what a thrust curve needs, and names a wrong encoding", () => {
+  const said = (bytes: Uint8Array) => {
+    const read = readThrustFile(bytes);
+    return read.ok ? [] : read.faults.map(({ code, accepted }) => `${code}: ${accepted}`);
+  };
+  expect(said(new Uint8Array())).toEqual(["no-points: lines with a time and a thrust"]);
+  expect(said(new Uint8Array([0xff, 0xfe, 48, 0]))).toEqual(["encoding: a file saved as UTF-8"]);
 });
 
 test("readThrust() never throws and never gives what is not finite", () => {

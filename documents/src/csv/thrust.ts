@@ -1,4 +1,5 @@
 import Papa from "papaparse";
+import { decodeText } from "../decode.js";
 import { type Fault, shorten, show } from "../issue.js";
 import { findUnit, units } from "../quantity/units.js";
 
@@ -78,6 +79,20 @@ export function readThrust(text: string): ReadThrust {
   const points = hasHeading ? rows.slice(1) : rows;
   const width = hasHeading ? filled(first.cells) : commonWidth(points, delimiter);
   return readRows(points, columns, { delimiter, width });
+}
+
+/**
+ * Reads a thrust curve from a file, as `readThrust` does from its text.
+ *
+ * @param bytes the whole file, UTF-8
+ * @returns times [s] and thrusts [N], or everything that is wrong
+ * @example
+ * readThrustFile(bytes); // { ok: true, curve: { times: [0, 0.1, 2], thrusts: [0, 190, 0] } }
+ */
+export function readThrustFile(bytes: Uint8Array): ReadThrust {
+  const decoded = decodeText(bytes);
+  if (decoded.ok) return readThrust(decoded.text);
+  return decoded.fault.code === "empty-file" ? readThrust("") : { ok: false, faults: [decoded.fault] };
 }
 
 /** How many cells a row has, without empty ones at its end. */

@@ -4,6 +4,7 @@ import { field, motor, motorInHand, plan, rocket, tool } from "../../test/fixtur
 import { LARGEST_FILE } from "../decode.js";
 import { memoryFiles, utf8 } from "../file-source.js";
 import { loadPlan } from "../load-plan.js";
+import { issueLine } from "../words/issues.en.js";
 import type { Imported } from "./exchange.js";
 import { exportLibrary } from "./export-library.js";
 import { importFiles } from "./import-files.js";
@@ -146,6 +147,14 @@ describe("importFiles()", () => {
       unreadable: [{ file: "x.json", text }],
     };
     expect((await importFiles([file("a.json", library)])).entries).toMatchObject([{ path: "x.json", text }]);
+  });
+
+  test("says what an empty table should hold, and what an empty document", async () => {
+    const { issues } = await importFiles([file("e.csv", ""), file("e.json", "")]);
+    expect(issues.map(issueLine)).toEqual([
+      'e.csv: an empty file found; a thrust curve as lines with a time and a thrust (an altimeter\'s log, with a time and a height, pressure or acceleration in each line, is taken in at the Debrief of its plan) is accepted, for example "0.10, 190"',
+      "e.json: an empty file found; a JSON document is accepted",
+    ]);
   });
 
   test("is not harmed by hostile files", async () => {

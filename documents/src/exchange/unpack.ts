@@ -4,7 +4,7 @@ import type { Fault, Issue } from "../issue.js";
 import { type ParsedJson, parseJson } from "../json/parse.js";
 import type { Raw } from "../migrate.js";
 import { readValue } from "../read.js";
-import { failureWords } from "../words/accepted.en.js";
+import { failureWords, tableWords } from "../words/accepted.en.js";
 import type { Drafts, GivenFile } from "./exchange.js";
 import { baseName } from "./flat-path.js";
 import { leniently } from "./leniently.js";
@@ -71,7 +71,7 @@ function piecesOf(file: string, bytes: Uint8Array, issues: Issue[], records: Rec
     }
     if (text !== undefined && looksLikeDocument(file, text))
       return [{ ...base, is: "text", value: undefined, text, faults: [decoded.fault] }];
-    issues.push({ file, ...decoded.fault });
+    issues.push({ file, ...decoded.fault, ...(decoded.fault.code === "empty-file" ? neededIn(file) : {}) });
     return [];
   }
   const { text } = decoded;
@@ -118,6 +118,11 @@ function brokenBackUp(file: string, text: string, parsed: ParsedJson): Issue | u
     accepted: "the whole back-up, as it was exported,",
     example: "",
   };
+}
+
+/** What a file that is empty should hold, by its name. */
+function neededIn(file: string): Partial<Issue> {
+  return /\.json$/i.test(file) ? {} : tableWords;
 }
 
 /** A file whose name or first sign says that it is a document; anything else is looked at as a table. */

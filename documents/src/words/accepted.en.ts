@@ -54,3 +54,10 @@ export const failureWords: Readonly<Record<FileFailure, string>> = Object.freeze
   "not-a-file": "the path of a file, not of a folder",
   "not-allowed": "a file that may be read",
 });
+
+/** What is accepted where a table came without figures. */
+export const tableWords = Object.freeze({
+  accepted:
+    "a thrust curve as lines with a time and a thrust (an altimeter's log, with a time and a height, pressure or acceleration in each line, is taken in at the Debrief of its plan)",
+  example: '"0.10, 190"',
+});

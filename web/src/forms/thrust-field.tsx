@@ -1,5 +1,12 @@
 import "./forms.css";
-import { decodeText, type Fault, issueSentence, type Raw, readThrust } from "@delaywright/documents";
+import {
+  type Fault,
+  issueSentence,
+  type Raw,
+  type ReadThrust,
+  readThrust,
+  readThrustFile,
+} from "@delaywright/documents";
 import { useState } from "react";
 import { Button, Label, TextArea, TextField } from "react-aria-components";
 import { fieldId } from "../parts/field-id.js";
@@ -15,14 +22,17 @@ export type ThrustRead =
 
 /** Reads a thrust curve from comma-separated values, as a motor document keeps it. */
 export function thrustFrom(text: string): ThrustRead {
-  const read = readThrust(text);
-  if (!read.ok) return read;
-  return { ok: true, thrust: { time: read.curve.times, newtons: read.curve.thrusts } };
+  return asKept(readThrust(text));
 }
 
-async function textOfFile(file: File): Promise<ThrustRead> {
-  const decoded = decodeText(new Uint8Array(await file.arrayBuffer()));
-  return decoded.ok ? thrustFrom(decoded.text) : { ok: false, faults: [decoded.fault] };
+/** Reads a thrust curve from a file, as a motor document keeps it. */
+function thrustFromFile(bytes: Uint8Array): ThrustRead {
+  return asKept(readThrustFile(bytes));
+}
+
+function asKept(read: ReadThrust): ThrustRead {
+  if (!read.ok) return read;
+  return { ok: true, thrust: { time: read.curve.times, newtons: read.curve.thrusts } };
 }
 
 function stateWords(thrust: unknown): string | undefined {
@@ -72,7 +82,8 @@ export function ThrustField({ path, base }: ThrustFieldProps) {
         hint="time and thrust, or drop it here"
         accept={[".csv", ".txt", ".tsv", "text/csv", "text/plain"]}
         onFiles={async ([file]) => {
-          if (file !== undefined) take(await textOfFile(file), "Thrust curve from a file");
+          if (file !== undefined)
+            take(thrustFromFile(new Uint8Array(await file.arrayBuffer())), "Thrust curve from a file");
         }}
       />
       {faults.length > 0 && (
