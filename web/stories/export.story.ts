@@ -87,3 +87,23 @@ story("Everything is deleted by hand: undo brings it back, and after that the ex
     await expect.poll(() => words(bench.card(WORKED_EXAMPLE))).toBe(decided);
   });
 });
+
+story(
+  "A back-up that breaks off is told as one, puts nothing on the bench, and a text that was pasted stays in its field",
+  async ({ bench, page }) => {
+    const text = await bench.exportEverything();
+    const half = text.slice(0, text.length / 2);
+    const line = half.split("\n").length;
+    const place = await bench.goToImport();
+    await place.file("a.json", half);
+    await expect(place.report).toContainText(
+      `Nothing could be taken in. The back-up a.json breaks off at line ${line}: none of its documents came in.`,
+    );
+    await expect(place.report.getByRole("heading", { name: "New on the bench" })).toHaveCount(0);
+    await place.paste(half);
+    await expect(place.report).toContainText("The back-up document.json breaks off");
+    await expect(page.getByRole("textbox", { name: /^What the code on a bag's label says/ })).toHaveValue(half);
+    await place.goToBench();
+    expect(await bench.exportEverything()).toBe(text);
+  },
+);

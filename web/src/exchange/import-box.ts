@@ -38,10 +38,17 @@ export async function importFilesIn(files: Parameters<typeof importInto>[0]): Pr
   }
 }
 
-/** Takes a pasted text in, as a document's or a library's, or as a thrust curve. */
-export function importText(text: string): Promise<void> {
+/**
+ * Takes a pasted text in, as a document's or a library's, or as a thrust curve.
+ *
+ * @returns whether anything of it is on the bench or in the report: else nobody but its field has it
+ */
+export async function importText(text: string): Promise<boolean> {
   const name = /^\s*[[{]/.test(text) ? "document.json" : "pasted.csv";
-  return importFilesIn([{ name, bytes: new TextEncoder().encode(text) }]);
+  await importFilesIn([{ name, bytes: new TextEncoder().encode(text) }]);
+  if (state.state !== "done") return false;
+  const { added, same, curves } = state.report;
+  return added.length + same.length + curves.length > 0;
 }
 
 /** What came of the last import. */

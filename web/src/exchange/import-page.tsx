@@ -38,8 +38,7 @@ export function ImportPage() {
             className="act"
             isDisabled={pasted.trim() === ""}
             onPress={async () => {
-              await importText(pasted);
-              setPasted("");
+              if (await importText(pasted)) setPasted("");
             }}
           >
             Take this text in
