@@ -279,6 +279,7 @@ export {
   headlineSentence,
   noDelayWords,
   oddsWords,
+  statedHeadline,
   stopSentences,
   suggestedSetting,
 } from "./words/headline.en.js";

@@ -64,10 +64,7 @@ const checks: Readonly<Record<CheckCode, CheckWords> & Record<string, CheckWords
     "the centre of pressure is ahead of the balance point: it does not fly nose first. Ballast in the nose, larger fins, or a lighter motor",
   ),
   daylight: words("daylight", "the sun is not up: only with an authorisation"),
-  "delay-reachable": words(
-    "the delay that would open at the top",
-    "no element and tool at hand make it: another motor, or ballast",
-  ),
+  "delay-reachable": words("the delay that would open at the top", "it takes another motor, or ballast"),
   "descent-time": words("time of descent", "it comes down slower than the rules at hand allow"),
   "draws-not-flown": words(
     "draws that could not be flown",

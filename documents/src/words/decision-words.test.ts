@@ -11,6 +11,7 @@ import {
   headline,
   headlineSentence,
   oddsWords,
+  statedHeadline,
   stopSentences,
   suggestedSetting,
 } from "./headline.en.js";
@@ -61,6 +62,12 @@ describe("words of a cut", () => {
     expect(plain(takeOutWords(ninth))).toBe("take 5 s out, end A with the ring, 4.0 mm (5/32 in)");
     expect(plain(takeOutWords(ninth, 0.001))).toContain("take 5 s out in all, ");
   });
+});
+
+test("statedHeadline() tells a delay of a card as the card states it, and not as one that cannot be set", () => {
+  const { lead, joint, detail } = statedHeadline(withCut({}, { delayKind: "fixed" }))!;
+  expect(plain(`${lead}${joint}${detail}`)).toBe("Its delay is 9 s, as the card states it");
+  expect(statedHeadline({ toCut: null })).toBeNull();
 });
 
 describe("headline()", () => {

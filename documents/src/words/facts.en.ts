@@ -30,6 +30,7 @@ const facts: Readonly<Record<FactName, FactWords> & Record<string, FactWords>> =
   controlledAirspace: fact("whether the airspace is controlled", "field: controlledAirspace"),
   cuts: fact("whether anything is to be cut"),
   daylight: fact("whether it is daylight", "plan: site.daylight"),
+  delayFixed: fact("whether the delay is fixed", "motor: delay"),
   descentTime: fact("the time of descent"),
   drawsNotFlown: fact("draws that could not be flown"),
   electronics: fact("whether electronics opens it", "rocket: recovery.electronics"),

@@ -64,6 +64,13 @@ export function headline(
   return { lead: `Cut to ${delay}`, joint: ": ", detail };
 }
 
+/** The delay of another flyer's card, in two parts; null for a motor without delay. */
+export function statedHeadline({ toCut }: Pick<DecisionData, "toCut">): Headline | null {
+  return toCut === null
+    ? null
+    : { lead: `Its delay is ${delayWords(toCut.delay)}`, joint: ", ", detail: "as the card states it" };
+}
+
 /** The answer as a sentence: `Cut to 9 s: take 5 s out, …`. */
 export function headlineSentence(data: DecisionData, units: UnitSystem = "metric"): string {
   const parts = headline(data, units);

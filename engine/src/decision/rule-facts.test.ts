@@ -266,6 +266,12 @@ test("oddsFacts() ask for the delay that opens at the top only where no setting 
   expect(oddsFacts(plan, backUp)).toMatchObject({ wantedDelay: null, clean: null, firesFirst: 0.2 });
 });
 
+test("oddsFacts() know a delay that is fixed, as that of a card typed off, from one that is to be cut", () => {
+  const motor = { ...plan.motor, delay: { kind: "fixed", seconds: 9, clock: "burnout" } } as const;
+  expect(oddsFacts({ ...plan, motor }, judged).delayFixed).toBe(true);
+  expect(oddsFacts(plan, judged).delayFixed).toBe(false);
+});
+
 test("oddsFacts() of a motor without delay know that there is nothing to judge", () => {
   const none = oddsFacts(plan, { ...judged, settings: [], setting: null, flown: null });
   expect(none).toMatchObject({

@@ -182,6 +182,7 @@ export function oddsFacts(inputs: DecisionInputs, judged: Judged): RuleFacts {
       setting === null
         ? null
         : { least: Math.min(...settings.map((s) => s.delay)), most: Math.max(...settings.map((s) => s.delay)) },
+    delayFixed: inputs.motor.delay.kind === "fixed",
     choice:
       inputs.choice === undefined
         ? null

@@ -56,10 +56,11 @@ const cutting: readonly Rule[] = [
     basis: ownDefault,
     sets: everySet,
     needs: ["wantedDelay", "reachableDelays"],
-    find({ wantedDelay: value, reachableDelays: { least, most } }) {
-      if (value < least) return { verdict: "look", value, limit: least, details: ["too-short"] };
+    find({ wantedDelay: value, reachableDelays: { least, most }, delayFixed }) {
+      if (value < least)
+        return { verdict: "look", value, limit: least, details: [delayFixed ? "shorter-than-fixed" : "too-short"] };
       return value > most
-        ? { verdict: "look", value, limit: most, details: ["too-long"] }
+        ? { verdict: "look", value, limit: most, details: [delayFixed ? "longer-than-fixed" : "too-long"] }
         : { verdict: "pass", value, limit: most };
     },
   }),

@@ -158,6 +158,8 @@ export interface RuleFacts {
   readonly wantedDelay?: number | null;
   /** Delays that can still be made [s]; null: the motor has none. */
   readonly reachableDelays?: Extremes | null;
+  /** The delay is as it is: nothing at hand, or on a card, is to set it otherwise. */
+  readonly delayFixed?: boolean;
   /** The flyer's own setting: its delay [s], and its odds, null where it cannot be made; null: none. */
   readonly choice?: {
     readonly delay: number;

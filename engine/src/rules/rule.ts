@@ -40,6 +40,8 @@ export type DetailCode =
   | "retained-by-friction"
   | "not-retained"
   | "too-short"
+  | "shorter-than-fixed"
+  | "longer-than-fixed"
   | "too-long"
   | ClubIssueCode;
 

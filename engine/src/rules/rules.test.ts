@@ -328,6 +328,9 @@ test("rules say what they found beside the figures", () => {
   expect(details("retention", highPower({ retention: "none" }))).toEqual(["not-retained"]);
   expect(details("delay-reachable", highPower({ wantedDelay: 1 }))).toEqual(["too-short"]);
   expect(details("delay-reachable", highPower({ wantedDelay: 20 }))).toEqual(["too-long"]);
+  const fixed = { delayFixed: true, reachableDelays: { least: 9, most: 9 } };
+  expect(details("delay-reachable", highPower({ ...fixed, wantedDelay: 7 }))).toEqual(["shorter-than-fixed"]);
+  expect(details("delay-reachable", highPower({ ...fixed, wantedDelay: 11 }))).toEqual(["longer-than-fixed"]);
   expect(details("airport-distance", highPower({ airportDistance: 1, authorised: true }))).toEqual(["authorised"]);
   const validity = [{ code: "mach-through-bridge", value: 1.1, limit: 0.9 }] as const;
   expect(details("models-validity", highPower({ validity }))).toEqual(["mach-through-bridge"]);

@@ -9,13 +9,13 @@ import {
   coastSentence,
   type DecisionData,
   descentSentence,
-  headline,
   holdsPercent,
   lookOutSentences,
   noDelayWords,
   notCheckedSentence,
   type SettingData,
   stabilitySentence,
+  statedHeadline,
   timingWords,
   type UnitSystem,
   unopenedSentences,
@@ -40,7 +40,7 @@ interface DeskAnswerProps {
 export function DeskAnswer({ desk, told, units }: DeskAnswerProps) {
   const { data } = told;
   const target = targetOf(data);
-  const said = headline(data, units);
+  const said = statedHeadline(data);
   const { settling } = desk.answer;
   return (
     <>
