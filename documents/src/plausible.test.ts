@@ -35,6 +35,11 @@ const cases: readonly (readonly [string, Readonly<Record<string, unknown>>, stri
     "demo-h150.motor.json: delay: the delay is not the label's: 14 found; 10 s, as on the label expected",
   ],
   [
+    "a canopy of feet typed as metres",
+    { "demo.rocket.json": bent(rocket, ["recovery", "main", "canopy", "diameter"], "30 m") },
+    'demo.rocket.json: recovery.main.canopy.diameter: this canopy is very large for the rocket: "30 m" found; a canopy under which it comes down at 2 m/s or faster, not at 0.27 m/s; was it meant in ft? expected',
+  ],
+  [
     "a station pressure that was reduced",
     { "plan.json": bent(plan, ["weather", "pressure"], "1060 hPa") },
     'plan.json: weather.pressure: this pressure is unlikely at this elevation: "1060 hPa" found; within 60 hPa of 988.3 hPa, the standard\'s at this elevation; was it reduced to sea level? expected',

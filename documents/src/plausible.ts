@@ -1,4 +1,4 @@
-import { type DecisionInputs, labelCheck, standardAirAt } from "@delaywright/engine";
+import { type DecisionInputs, descentSpeed, labelCheck, standardAirAt, standardGravityAt } from "@delaywright/engine";
 import type { Fault, Issue } from "./issue.js";
 import type { Kind } from "./kinds/kinds.js";
 import { doubtMotor } from "./kinds/motor/plausible.js";
@@ -83,6 +83,7 @@ export function planDoubts(parts: PlanParts, inputs: DecisionInputs): Doubt[] {
     ...labelDoubts(parts, inputs),
     ...pressureDoubts(parts, inputs),
     ...motorDoubts(parts, inputs),
+    ...canopyDoubts(parts, inputs),
   ];
 }
 
@@ -164,6 +165,26 @@ function pressureDoubts({ plan, field }: PlanParts, inputs: DecisionInputs): Dou
   const near = formatQuantity(standardAirAt(elevation).pressure, "pressure", "hPa");
   const word = `within 60 hPa of ${near}, the standard's at this elevation; was it reduced to sea level?`;
   return [doubt(plan, path, "pressure-unlikely", weather?.pressure ?? weather?.seaLevelPressure, word)];
+}
+
+/** Steady speed below which a canopy is unlikely to be meant [m/s]. */
+const SLOW_DESCENT = 2;
+
+/** Canopies under which the rocket would hardly come down. */
+function canopyDoubts({ rocket }: PlanParts, inputs: DecisionInputs): Doubt[] {
+  const { recovery, motor, ballast, air } = inputs;
+  const mass = inputs.rocket.mass + motor.loadedMass - motor.propellantMass + ballast.mass;
+  return (["drogue", "main"] as const).flatMap((which) => {
+    const canopy = recovery[which]?.canopy;
+    if (canopy === undefined) return [];
+    const { density } = standardAirAt(air.elevation);
+    const speed = descentSpeed({ mass, density, canopy, gravity: standardGravityAt(air.elevation) });
+    if (speed >= SLOW_DESCENT) return [];
+    const typed = rocket.document.recovery[which]?.canopy.diameter;
+    const feet = /\d\s*m$/u.test(typed ?? "") ? "; was it meant in ft?" : "";
+    const word = `a canopy under which it comes down at 2 m/s or faster, not at ${formatQuantity(Number(speed.toPrecision(2)), "speed", "m/s")}${feet}`;
+    return [doubt(rocket, `recovery.${which}.canopy.diameter`, "descent-slow", typed, word)];
+  });
 }
 
 function motorDoubts({ motor, rocket, plan, motorInHand }: PlanParts, inputs: DecisionInputs): Doubt[] {

@@ -69,5 +69,6 @@ const leads: Readonly<Record<string, string>> = Object.freeze({
   "label-delay": "the delay is not the label's: ",
   "label-unreadable": "the designation cannot be read: ",
   "pressure-unlikely": "this pressure is unlikely at this elevation: ",
+  "descent-slow": "this canopy is very large for the rocket: ",
   "elevation-in-feet": "this elevation does not fit the pressure: ",
 });

@@ -112,6 +112,17 @@ describe("packingParts()", () => {
     expect(of(packingParts(withBay({ ...small, friction: 20 })), "charge").stop).toBeNull();
   });
 
+  test("says how many opened flights could not be followed to the ground", () => {
+    const { landings } = demo.packing;
+    const lost = (draws: number) => {
+      const opened = { ...landings.opened!, draws, notFollowed: 35, outside: 0.4, keepOff: null };
+      return packingSentences(packed({ landings: { ...landings, opened } })).map(plain);
+    };
+    const said = "Opened, of 128 flights 35 could not be followed to the ground: where they land is not known.";
+    expect(lost(93)).toEqual(expect.arrayContaining(["Opened, of 93 flights: 40 % outside the field.", said]));
+    expect(lost(0).filter((sentence) => sentence.startsWith("Opened, of"))).toEqual([said.replace("128", "35")]);
+  });
+
   test("tells the drift and what of it is not known", () => {
     expect(said(of(packingParts(demo), "drift"))).toMatch(
       /^Opened, 19 in 20 flights land in an ellipse \d+ m long and \d+ m wide.* of 64 flights: .* outside the field/,

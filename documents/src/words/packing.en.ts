@@ -69,12 +69,19 @@ export function landedSentences({ landings }: Pick<PackingData, "landings">): st
   return [["Opened", landings.opened] as const, ["If nothing opens", landings.unopened] as const].flatMap(
     ([head, landed]) => {
       if (landed === null) return [];
-      const { outside, keepOff, draws } = landed;
+      const { outside, keepOff, draws, notFollowed } = landed;
+      const lost =
+        notFollowed === 0
+          ? []
+          : [
+              `${head}, of ${draws + notFollowed} flights ${notFollowed} could not be followed to the ground: where they land is not known.`,
+            ];
       const where = [
         outside === null ? [] : [`${percent(outside)} outside the field`],
         keepOff === null ? [] : [`${percent(keepOff)} in a keep-off zone`],
       ].flat();
-      return where.length === 0 ? [] : [`${head}, of ${draws} flights: ${where.join(", ")}.`];
+      const counted = where.length === 0 || draws === 0 ? [] : [`${head}, of ${draws} flights: ${where.join(", ")}.`];
+      return [...counted, ...lost];
     },
   );
 }

@@ -14,6 +14,8 @@ const warnings: Readonly<Record<WarningCode, string> & Record<string, string>> =
   "surface-wind-carried-up": "the wind aloft is a guess from a reading near the ground: winds aloft would tell",
   "inertia-estimated": "the transverse inertia is a guess from mass and length: a swing on two strings would tell",
   "drag-not-learned": "the drag is computed: no flight of this rocket is logged yet",
+  "descents-not-followed":
+    "some opened flights could not be followed to the ground: where opened ones land is not checked",
   "never-handed-over": "the swing had not settled by the top: the flight was reckoned with pitching all the way",
   "no-tool": "no tool is given: no cut is planned",
 });

@@ -157,7 +157,7 @@ async function openedLandings(
 ): Promise<Landed | null> {
   if (flown === null) return null;
   const landed = landedOf(await placesAt(flown, judged), inputs.fieldLimits);
-  return landed.draws === 0 ? null : landed;
+  return landed.draws + landed.notFollowed === 0 ? null : landed;
 }
 
 function explainedBy(inputs: DecisionInputs, { judged, best }: Picked, seed: number): Drivers {
@@ -219,7 +219,7 @@ function decisionOf(inputs: DecisionInputs, picked: Picked, further: Further, { 
     strength,
     packing,
     checks: checksOf(facts, inputs.ruleSet),
-    warnings: warningsOf(inputs, flight, stability),
+    warnings: warningsOf(inputs, flight, stability, landed?.notFollowed ?? 0),
     seed,
     draws: judged.draws,
     model,

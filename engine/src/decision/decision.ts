@@ -139,6 +139,7 @@ export type WarningCode =
   | "surface-wind-carried-up"
   | "inertia-estimated"
   | "drag-not-learned"
+  | "descents-not-followed"
   | "never-handed-over"
   | "no-tool";
 

@@ -17,6 +17,12 @@ test("landedOf() counts what came down, beyond the edge and in each zone", () =>
   expect(landed.p95!.major).toBeGreaterThan(landed.p50!.major);
 });
 
+test("landedOf() keeps how many could not be followed beside the shares of the others", () => {
+  const counted = landedOf({ ...places, notFollowed: 1 }, { boundary: circle(0, 100) });
+  expect(counted).toMatchObject({ draws: 4, notFollowed: 1, outside: 0.25 });
+  expect(landedOf(places, {}).notFollowed).toBe(0);
+});
+
 test("landedOf() tells apart what is not known and what is nowhere", () => {
   expect(landedOf(places, {})).toMatchObject({ outside: null, keepOff: null, zones: [] });
   expect(landedOf(places, { keepOff: [] })).toMatchObject({ keepOff: null, zones: [] });

@@ -7,6 +7,8 @@ import { type EllipsePair, ellipsePair } from "./landings.js";
 export interface Landed extends EllipsePair {
   /** That came down. */
   readonly draws: number;
+  /** That opened, but could not be followed to the ground: none of the shares counts them. */
+  readonly notFollowed: number;
   /** Share beyond the field's edge, 0…1; null where that is not known. */
   readonly outside: number | null;
   /** Share in any of the zones where nothing may come down, 0…1; null where the field has none, or none is known. */
@@ -34,9 +36,13 @@ export interface Packing extends PackingFindings {
 }
 
 /** Where places lie on the field. */
-export function landedOf(places: PlaceColumns, { boundary, keepOff = [] }: FieldLimits): Landed {
+export function landedOf(
+  places: PlaceColumns & { readonly notFollowed?: number },
+  { boundary, keepOff = [] }: FieldLimits,
+): Landed {
   return {
     draws: countPlaces(places),
+    notFollowed: places.notFollowed ?? 0,
     ...ellipsePair(places),
     outside: boundary === undefined ? null : shareOutside(places, boundary),
     keepOff: keepOff.length === 0 ? null : shareInAny(places, keepOff),

@@ -30,6 +30,21 @@ test("openedPlaces() of no draws are none", async () => {
   expect([east.length, north.length]).toEqual([0, 0]);
 });
 
+test("decide() does not check where opened draws land that cannot be followed, and says how many", async () => {
+  // two kilometres wide: it fills and sinks so slowly that no steps suffice
+  const main = { canopy: { shape: "flat circular", diameter: 2000 } } as const;
+  const boundary = { kind: "circle", east: 0, north: 0, radius: 1e7 } as const;
+  const field = { boundary, keepOff: [wood] };
+  const { packing, checks, warnings } = await decide(
+    { ...plan, recovery: { ...plan.recovery, main }, fieldLimits: field },
+    { draws: 32 },
+  );
+  expect(packing.landings.opened).toMatchObject({ draws: 0, notFollowed: 32 });
+  for (const code of ["landing-inside", "keep-off-zones"])
+    expect(checks.find((check) => check.code === code)?.verdict, code).toBe("not-checked");
+  expect(warnings).toContainEqual({ code: "descents-not-followed", value: 32, limit: null });
+});
+
 test("decide() and weatherWindow() reject with what their pause rejects with", async () => {
   const off = new Error("called off");
   const pause = () => Promise.reject(off);

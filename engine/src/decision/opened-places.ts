@@ -17,13 +17,19 @@ const run = 16;
 /** Awaited between pieces of work that are done here, some milliseconds each; it rejects to call everything off. */
 export type Pause = () => Promise<void>;
 
+/** Where opened draws land. */
+export interface OpenedPlaces extends PlaceColumns {
+  /** Draws that opened, but whose way down could not be followed to the ground. */
+  readonly notFollowed: number;
+}
+
 /** How opened draws are followed. */
 export interface OpenedOptions extends Pick<FlightSampleOptions, "seed" | "model"> {
   readonly pause?: Pause | undefined;
 }
 
 /**
- * Where draws land that the motor's charge opens at a setting; NaN where they come down unopened.
+ * Where draws land that the motor's charge opens at a setting; NaN where they come down unopened, or could not be followed.
  *
  * The first of the ensemble's own draws, each at one delay of its own: see `prepareFlightSample`.
  *
@@ -36,7 +42,7 @@ export async function openedPlaces(
   { rough, draws }: Pick<JudgedSettings, "rough" | "draws">,
   { pause, ...options }: OpenedOptions,
   most = mostDraws,
-): Promise<PlaceColumns> {
+): Promise<OpenedPlaces> {
   const fly = prepareFlightSample(flightSampleSpec(inputs, setting, { ...options, flight: rough }));
   const count = Math.min(most, draws);
   const flown = [];
@@ -47,7 +53,9 @@ export async function openedPlaces(
     flown.push(fly(from, to));
     await pause?.();
   } while (to < count);
-  return joinFlightSamples(flown).opened;
+  const { opening, opened } = joinFlightSamples(flown);
+  const lost = opened.time.filter((landing, i) => Number.isNaN(landing) && !Number.isNaN(opening.time[i]!));
+  return { east: opened.east, north: opened.north, notFollowed: lost.length };
 }
 
 /**
@@ -57,8 +65,8 @@ export async function openedPlaces(
 export function openedPlacesOnce(
   inputs: DecisionInputs,
   options: OpenedOptions,
-): (setting: Setting, judged: Pick<JudgedSettings, "rough" | "draws">) => Promise<PlaceColumns> {
-  let last: { readonly key: string; readonly places: Promise<PlaceColumns> } | null = null;
+): (setting: Setting, judged: Pick<JudgedSettings, "rough" | "draws">) => Promise<OpenedPlaces> {
+  let last: { readonly key: string; readonly places: Promise<OpenedPlaces> } | null = null;
   return (setting, judged) => {
     const key = [setting.delay, setting.delaySd, Math.min(mostDraws, judged.draws)].join(" ");
     if (last?.key !== key) last = { key, places: openedPlaces(inputs, setting, judged, options) };

@@ -223,9 +223,11 @@ export function landingFacts(inputs: DecisionInputs, packing: Packing, opens: bo
  */
 export function placeFacts({ fieldLimits }: DecisionInputs, { opened, unopened }: Landings, opens: boolean): RuleFacts {
   const { boundary, keepOff } = fieldLimits;
-  const outside = (side: Landed | null) => (boundary === undefined ? undefined : side?.outside);
+  // a share that leaves out those that were lost says too little
+  const followed = (side: Landed | null) => (side === null || side.notFollowed > 0 ? undefined : side);
+  const outside = (side: Landed | null) => (boundary === undefined ? undefined : followed(side)?.outside);
   const within = (side: Landed | null) =>
-    keepOff === undefined ? undefined : keepOff.length > 0 ? side?.keepOff : null;
+    keepOff === undefined ? undefined : keepOff.length > 0 ? followed(side)?.keepOff : null;
   return known({
     outsideOpened: opens ? outside(opened) : null,
     keepOffOpened: opens ? within(opened) : null,

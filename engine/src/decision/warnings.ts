@@ -41,11 +41,21 @@ export function flightWarnings(
   return warnings;
 }
 
-/** Where the models were not held against measurements, and guesses that rule the answer. */
-export function warningsOf(inputs: DecisionInputs, flight: FlightResult, stability: Stability): Warning[] {
+/**
+ * Where the models were not held against measurements, and guesses that rule the answer.
+ *
+ * @param notFollowed opened draws that could not be followed to the ground
+ */
+export function warningsOf(
+  inputs: DecisionInputs,
+  flight: FlightResult,
+  stability: Stability,
+  notFollowed: number,
+): Warning[] {
   const { spread, tool, motor } = inputs;
   return [
     ...flightWarnings(inputs, flight, stability),
+    ...(notFollowed > 0 ? [{ code: "descents-not-followed" as const, value: notFollowed, limit: null }] : []),
     ...(spread.dragScale >= 0.15 ? [{ code: "drag-not-learned" as const, value: spread.dragScale, limit: null }] : []),
     ...(tool === undefined && motor.delay.kind === "adjustable"
       ? [{ code: "no-tool" as const, value: null, limit: null }]
