@@ -58,7 +58,7 @@ describe("writeWhole()", () => {
     ["inner", "it is a folder"],
     ["inner/.", "it is a folder"],
   ])("says why it does not write %s, and leaves nothing", async (name, reason) => {
-    expect(await writeWhole(join(folder, name), "x")).toBe(reason);
+    expect(await writeWhole(`${folder}/${name}`, "x")).toBe(reason);
     expect(readdirSync(folder).filter((each) => each.endsWith(".tmp"))).toEqual([]);
   });
 });
