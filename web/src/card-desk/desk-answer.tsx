@@ -9,6 +9,7 @@ import {
   coastSentence,
   type DecisionData,
   descentSentence,
+  headline,
   holdsPercent,
   lookOutSentences,
   noDelayWords,
@@ -40,7 +41,8 @@ interface DeskAnswerProps {
 export function DeskAnswer({ desk, told, units }: DeskAnswerProps) {
   const { data } = told;
   const target = targetOf(data);
-  const said = statedHeadline(data);
+  // a card that is typed off states a delay, one read by its code carries the element that is cut
+  const said = told.facts.element.kind === "fixed" ? statedHeadline(data) : headline(data, units);
   const { settling } = desk.answer;
   return (
     <>
