@@ -30,6 +30,7 @@ const left = {
     "export",
     "faults-computing",
     "faults-keeping",
+    "going",
     "hostile",
     "label",
     "libraries",
