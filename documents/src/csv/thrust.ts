@@ -104,7 +104,7 @@ function filled(cells: readonly string[]): number {
 function commonWidth(rows: readonly Row[], delimiter: string): number {
   if (delimiter === "," && !rows.some(({ text }) => text.includes("."))) return 2;
   const counts = new Map<number, number>();
-  for (const { cells } of rows) counts.set(filled(cells), (counts.get(filled(cells)) ?? 0) + 1);
+  for (const count of rows.map(({ cells }) => filled(cells))) counts.set(count, (counts.get(count) ?? 0) + 1);
   const [most] = [...counts].sort(([a, ofA], [b, ofB]) => ofB - ofA || a - b);
   return Math.max(2, most?.[0] ?? 2);
 }

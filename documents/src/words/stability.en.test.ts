@@ -56,15 +56,15 @@ const data: SteadinessData = {
   overMach: { mach: [], loaded: [], empty: [] },
 };
 
+const verdictOf = (...findings: StabilityData["findings"]) =>
+  stabilityVerdictSentences({ ...stability, findings }).map(plain);
+
 describe("words of the stability", () => {
   test("stabilityVerdictSentences() names over-stable and under-damped with figure, limit and where it comes from", () => {
-    const both = stabilityVerdictSentences({
-      ...stability,
-      findings: [
-        { code: "over-stable", value: 3.44, limit: 3, time: 2.1, from: 1.8, to: 2.6 },
-        { code: "under-damped", value: 0.0412, limit: 0.05, time: 10.2, from: 9, to: 11 },
-      ],
-    }).map(plain);
+    const both = verdictOf(
+      { code: "over-stable", value: 3.44, limit: 3, time: 2.1, from: 1.8, to: 2.6 },
+      { code: "under-damped", value: 0.0412, limit: 0.05, time: 10.2, from: 9, to: 11 },
+    );
     expect(both[0]).toContain(
       "Over-stable: its margin reaches 3.4 calibres 2.1 s after ignition, above 3.0 (common practice, no source).",
     );
@@ -74,13 +74,10 @@ describe("words of the stability", () => {
   });
 
   test("stabilityVerdictSentences() says from when to when it is unstable, or its margin small", () => {
-    const said = stabilityVerdictSentences({
-      ...stability,
-      findings: [
-        { code: "unstable", value: -0.5, limit: 0, time: 0.24, from: 0.24, to: 11.51 },
-        { code: "low-margin", value: 0.84, limit: 1, time: 1.9, from: 1.2, to: 3.36 },
-      ],
-    }).map(plain);
+    const said = verdictOf(
+      { code: "unstable", value: -0.5, limit: 0, time: 0.24, from: 0.24, to: 11.51 },
+      { code: "low-margin", value: 0.84, limit: 1, time: 1.9, from: 1.2, to: 3.36 },
+    );
     expect(said[0]).toContain(
       "Unstable: its centre of pressure lies ahead of its balance point between 0.2 and 11.5 s after ignition, at worst by 0.5 calibres, after 0.2 s.",
     );

@@ -211,7 +211,7 @@ export async function judgeSettings(
     const flying = options.run(spec, first, end, undefined, room).then((chunk) => {
       if (chunk !== room) putChunk(room, chunk);
     });
-    // whoever calls it off while something else is waited for is heard once it is this one's turn
+    // whoever calls it off while something else is waited for is heard once it is this run's turn
     flying.catch(() => undefined);
     return flying;
   };

@@ -24,6 +24,7 @@ import { type Incoming, readIncoming } from "./read-incoming.js";
 import { isStrange } from "./record.js";
 import { RecordBox, recordsOf } from "./record-box.js";
 import { browserMirror, type Mirror, SettingsBox } from "./settings.js";
+import { forgetTypedTexts } from "./typed-texts.js";
 import { Watched } from "./watched.js";
 import { EXAMPLE_PLAN, workedExample } from "./worked-example.js";
 
@@ -54,7 +55,7 @@ const PATIENCE = 3000;
 
 /** All documents of one bench: in memory, in the browser's database, and how they came to be. */
 export class BenchStore {
-  readonly memory = new Memory();
+  readonly memory = new Memory(forgetTypedTexts);
   readonly keeper: Keeper;
   readonly settings: SettingsBox;
   readonly persistence = new PersistenceBox();

@@ -18,6 +18,13 @@ export class Memory {
   private listed: ReadonlyMap<string, Entry> | null = null;
   private names: readonly Listed[] = [];
 
+  private readonly gone: (path: string) => void;
+
+  /** @param gone hears of each entry that is taken away */
+  constructor(gone: (path: string) => void = () => undefined) {
+    this.gone = gone;
+  }
+
   readonly subscribe = this.watched.subscribe;
 
   get(path: string): Entry | undefined {
@@ -35,8 +42,10 @@ export class Memory {
     for (const [path, entry] of changes) {
       if (entries.get(path) === entry) continue;
       changed = true;
-      if (entry === undefined) entries.delete(path);
-      else entries.set(path, entry);
+      if (entry === undefined) {
+        entries.delete(path);
+        this.gone(path);
+      } else entries.set(path, entry);
     }
     if (changed) this.watched.set(entries);
   }

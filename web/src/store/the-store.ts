@@ -4,7 +4,6 @@ import type { Edit, Entry } from "./entry.js";
 import type { ImportReport } from "./exchange.js";
 import type { UndoResult } from "./history.js";
 import type { Incoming, ReadFiles } from "./read-incoming.js";
-import { forgetTypedTexts } from "./typed-texts.js";
 
 /** The bench of this page. */
 export const store = new BenchStore();
@@ -23,11 +22,6 @@ export function openStore(): Promise<void> {
 
 function listen(): void {
   if (typeof window === "undefined") return;
-  let before = store.memory.paths();
-  store.memory.subscribe(() => {
-    for (const path of before) if (store.memory.get(path) === undefined) forgetTypedTexts(path);
-    before = store.memory.paths();
-  });
   window.addEventListener("beforeunload", (event) => {
     const { state, unsaved } = store.keeper.saving.get();
     if (state !== "saved" && unsaved.length > 0) event.preventDefault();
