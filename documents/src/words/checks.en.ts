@@ -114,6 +114,10 @@ const checks: Readonly<Record<CheckCode, CheckWords> & Record<string, CheckWords
     "unopened landings outside the field",
     "if nothing opens it may come down outside the field: another lean of the guide, less wind",
   ),
+  "landing-speed": words(
+    "landing speed",
+    "it meets the ground faster than is usual under a main: check the canopy's size and its unit, or take a larger one",
+  ),
   "lift-off-weight": words(
     "lift-off mass",
     "it is heavier than the code allows for this motor: less mass, or more thrust",

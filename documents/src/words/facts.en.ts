@@ -46,6 +46,7 @@ const facts: Readonly<Record<FactName, FactWords> & Record<string, FactWords>> =
   keepOffOpened: fact("how often it lands in a keep-off zone", "field: keepOff"),
   keepOffUnopened: fact("how often it lands in a keep-off zone", "field: keepOff"),
   landingEnergy: fact("the landing energy"),
+  landingSpeed: fact("the landing speed"),
   leastClean: fact("the least odds of a clean opening", "plan: limits.leastClean"),
   leastHolds: fact("the least odds that it holds", "plan: limits.leastHolds"),
   liftOffMass: fact("the lift-off mass"),

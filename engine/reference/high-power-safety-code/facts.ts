@@ -58,6 +58,7 @@ export const passing: RuleFacts = {
   keepOffUnopened: 0.002,
   landingEnergy: 36,
   descentTime: 80,
+  landingSpeed: 6,
   hasCharge: true,
   electronics: false,
   openingSpeed90: 17,

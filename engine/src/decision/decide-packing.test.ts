@@ -52,6 +52,20 @@ test("decide() loads the first opening at the speed that 19 in 20 stay below, an
   expect(check(decision, "landing-energy")?.value).toBeCloseTo(opened!.landing!.energy, 9);
 });
 
+test("decide() asks to look at a landing that is half as fast again as is usual, and says stop at a drogue's speed", async () => {
+  const { recovery } = windy;
+  const under = async (diameter: number) => {
+    const canopy = { ...recovery.main.canopy, diameter };
+    const plan = { ...windy, recovery: { ...recovery, main: { ...recovery.main, canopy } } };
+    return check(await decide(plan, { draws: 16 }), "landing-speed");
+  };
+  const usual = recovery.main.canopy.diameter;
+  expect(await under(usual)).toMatchObject({ verdict: "pass", limit: 9 });
+  // a diameter in centimetres that was meant in inches: 2.54 times as fast
+  expect(await under(usual / 2.54)).toMatchObject({ verdict: "look", limit: 9 });
+  expect(await under(usual / 4)).toMatchObject({ verdict: "stop", limit: 15 });
+});
+
 test("decide() takes the fittings' strength for the recovery's where it is the weakest", async () => {
   const strengthWith = async (fittingsStrength: number) =>
     (await decide({ ...windy, packing: { fittingsStrength } }, { draws: 16 })).strength;

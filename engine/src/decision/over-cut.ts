@@ -129,6 +129,7 @@ const ofRocket: readonly CheckCode[] = [
   "over-stable",
   "ceiling",
   "landing-energy",
+  "landing-speed",
   "landing-inside",
   "keep-off-zones",
   "landing-inside-unopened",

@@ -213,6 +213,7 @@ export function landingFacts(inputs: DecisionInputs, packing: Packing, opens: bo
     ...placeFacts(inputs, packing.landings, opens),
     chargeFactor: chargeFactorOf(packing),
     landingEnergy: Math.max(...packing.landing.sections.map(({ energy }) => energy)),
+    landingSpeed: packing.landing.speed,
   });
 }
 

@@ -156,6 +156,7 @@ const numbers: readonly (readonly [id: string, fact: (value: number) => RuleFact
   ["keep-off-zones", (keepOffOpened) => ({ keepOffOpened }), "less"],
   ["keep-off-zones-unopened", (keepOffUnopened) => ({ keepOffUnopened }), "less"],
   ["landing-energy", (landingEnergy) => ({ landingEnergy }), "less"],
+  ["landing-speed", (landingSpeed) => ({ landingSpeed }), "less"],
   ["opening-speed", (openingSpeed90) => ({ openingSpeed90 }), "less"],
   ["weather-age", (weatherAge) => ({ weatherAge }), "less"],
   ["personnel-distance", (peopleDistance) => ({ peopleDistance }), "more"],

@@ -132,6 +132,8 @@ export interface RuleFacts {
   readonly keepOffUnopened?: number | null;
   /** Of the section that lands hardest [J]. */
   readonly landingEnergy?: number;
+  /** At which it meets the ground under its canopies [m/s]. */
+  readonly landingSpeed?: number;
   /** From the top to the ground [s]; null: nothing opens. */
   readonly descentTime?: number | null;
 

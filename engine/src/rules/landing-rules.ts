@@ -1,3 +1,4 @@
+import { usualLandingSpeeds } from "../packing/canopy-size.js";
 import { landingEnergyLimit } from "../packing/landing-energy.js";
 import type { Rule } from "./rule.js";
 import { everySet, ownDefault } from "./sources.js";
@@ -60,6 +61,17 @@ export const landingRules: readonly Rule[] = [
     sets: everySet,
     needs: ["landingEnergy"],
     value: (facts) => facts.landingEnergy,
+  }),
+  // half as fast again as is usual, and a drogue's speed (common practice): a canopy's size in another unit than was meant
+  comparing({
+    id: "landing-speed",
+    unit: "m/s",
+    sense: "most",
+    limits: { look: 1.5 * usualLandingSpeeds.most, stop: 15 },
+    basis: ownDefault,
+    sets: everySet,
+    needs: ["landingSpeed"],
+    value: (facts) => facts.landingSpeed,
   }),
   comparing({
     id: "descent-time",

@@ -116,6 +116,7 @@ export type RuleTitle =
   | "landing-energy"
   | "landing-inside"
   | "landing-inside-unopened"
+  | "landing-speed"
   | "lift-off-weight"
   | "margin-at-burnout"
   | "margin-at-guide-exit"

@@ -241,6 +241,8 @@ const landing: readonly Row[] = [
   ["keep-off-zones-unopened", highPower({ keepOffUnopened: null }), null],
   ["landing-energy", highPower({ landingEnergy: 101.68 }), "pass"],
   ["landing-energy", highPower({ landingEnergy: 101.69 }), "look"],
+  ...aroundMost("landing-speed", 9, "look", "pass", (landingSpeed) => highPower({ landingSpeed })),
+  ...aroundMost("landing-speed", 15, "stop", "look", (landingSpeed) => highPower({ landingSpeed })),
   ["descent-time", highPower({ descentTime: 1e4 }), null],
   ...aroundMost("opening-speed", 20, "look", "pass", (openingSpeed90) => highPower({ openingSpeed90 })),
   ["opening-speed", highPower({ openingSpeed90: null }), null],
