@@ -38,7 +38,7 @@ function crowded(card: CardData, stops: number, looks: number, missing: number):
 describe("cardPage()", () => {
   test("needs nothing else: no script, no address, no image, nothing that is asked for", async () => {
     const { card, parts } = await carded();
-    const { html } = cardPage(card, await cardCode(parts));
+    const { html } = cardPage(card, await cardCode(parts), { paper: "a4" });
     expect(html).not.toMatch(
       /https?:|<script|<link|<img|<iframe|<object|@import|url\(|\bsrc=|\bhref=|javascript:|\bon\w+=/i,
     );
@@ -121,7 +121,7 @@ describe("cardPage()", () => {
     const { body: fewest } = cardPage(crowded(card, 14, 12, 40), await cardCode(parts));
     const whole = ["igniter", "late-charge", "cutting", "retention", "charge"] as const;
     const sentences = whole.reduce((sum, topic) => sum + cautions[topic].length, 0);
-    expect(seen(fewest)).toContain(`And ${sentences - 2} more: see the plan`);
+    expect(seen(fewest)).toContain(`And ${sentences - 3} more: see the plan`);
     const easy = cardPage({ ...card, checks: [], warnings: [] }, null, { paper: "a4" });
     expect(seen(easy.body)).toContain("Every check that was made passes.");
   });
@@ -132,6 +132,29 @@ describe("cardPage()", () => {
       const text = seen(cardPage(crowded(card, stops, 12, 40), await cardCode(parts)).body);
       for (const topic of ["igniter", "late-charge"] as const) expect(text).toContain(cautions[topic][0]);
     }
+  });
+
+  test("leaves no caution out while a list that only explains is whole, and gives back what there is room for", async () => {
+    const { choice: _, ...suggested } = plan;
+    const { card, parts } = await carded({ "plan.json": suggested });
+    const code = await cardCode(parts);
+    const topics = ["igniter", "late-charge", "cutting", "retention", "charge"] as const;
+    const told = (looks: number, missing: number) => {
+      const page = cardPage(crowded(card, 0, looks, missing), code, { paper: "a5" });
+      const text = seen(page.body);
+      return {
+        text,
+        room: page.room - page.lines,
+        cautions: topics.filter((topic) => text.includes(escaped(cautions[topic][0] ?? ""))),
+      };
+    };
+    const crowd = told(1, 40);
+    expect(crowd.cautions).toEqual(topics);
+    expect(crowd.text).toContain("Not checked (40): see the plan");
+    const few = told(0, 2);
+    expect(few.cautions).toEqual(topics);
+    expect(few.text).toMatch(/Not checked \(2\): invented .* number 0 .* number 1 of a long list/);
+    expect(Math.max(crowd.room, few.room)).toBeLessThan(3);
   });
 
   test("says nothing of being safe, and who decides", async () => {

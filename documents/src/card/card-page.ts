@@ -44,22 +44,25 @@ const everything: CardAmount = {
   stopsApart: true,
 };
 
-/** What gives way first where there is too much; stops and looks themselves never do. */
+/**
+ * What gives way first where there is too much; stops and looks themselves never do. Cautions are what people get hurt without: lists that only
+ * explain go before them, and each keeps its first sentence as long as it can.
+ */
 const savings: readonly Partial<CardAmount>[] = [
   { small: true },
-  { cautions: 4 },
-  { cautions: 3 },
-  { cautions: 2 },
   { warnings: 3 },
-  { lookMeanings: false },
   { notChecked: 12 },
+  { lookMeanings: false },
   { notChecked: 6 },
-  { wholeCautions: false },
   { warnings: 1 },
   { notChecked: 0 },
+  { wholeCautions: false },
   { after: false },
-  { stopMeanings: false },
   { warnings: 0 },
+  { cautions: 4 },
+  { cautions: 3 },
+  { stopMeanings: false },
+  { cautions: 2 },
   { tight: true },
   { looksApart: false },
   { stopsApart: false },
@@ -70,7 +73,7 @@ const savings: readonly Partial<CardAmount>[] = [
 /**
  * The flight card as one self-contained page in black ink: one sheet, however much there is to say.
  *
- * Where there is too much, lists are cut with "and n more: see the plan", cautions first; every stop and every look stays.
+ * Where there is too much, lists are cut with "and n more: see the plan", cautions after what only explains; every stop and every look stays.
  * Names and words of documents are text and never markup.
  *
  * @param card what stands on it
@@ -81,12 +84,7 @@ const savings: readonly Partial<CardAmount>[] = [
  */
 export function cardPage(card: CardData, code: CardCode | null, options: CardPageOptions = {}): CardPage {
   const { paper, units } = { ...defaultCardPageOptions, ...options };
-  let [amount, page] = [everything, composed({ card, code, units }, paper, everything)];
-  for (const saving of savings) {
-    if (page.lines <= page.room) break;
-    amount = { ...amount, ...saving };
-    page = composed({ card, code, units }, paper, amount);
-  }
+  const { amount, page } = fitting((some) => composed({ card, code, units }, paper, some));
   const styles = stylesOf(paper, amount.small);
   const title = `${cardWords.title}: ${card.context.plan}`;
   return {
@@ -97,6 +95,27 @@ export function cardPage(card: CardData, code: CardCode | null, options: CardPag
     lines: page.lines,
     room: page.room,
   };
+}
+
+/** As much as its paper has room for: what one step saved too much is given back to the steps before it, the most needed first. */
+function fitting<Page extends { readonly lines: number; readonly room: number }>(
+  pageWith: (amount: CardAmount) => Page,
+) {
+  const tried = (steps: readonly Partial<CardAmount>[]) => {
+    const amount: CardAmount = Object.assign({}, everything, ...steps);
+    return { amount, page: pageWith(amount), steps };
+  };
+  const fits = ({ page }: { readonly page: Page }) => page.lines <= page.room;
+  let found = tried([]);
+  for (const saving of savings) {
+    if (fits(found)) break;
+    found = tried([...found.steps, saving]);
+  }
+  for (const saving of [...found.steps].reverse()) {
+    const fuller = tried(found.steps.filter((step) => step !== saving));
+    if (fits(fuller)) found = fuller;
+  }
+  return found;
 }
 
 function composed(inputs: Omit<BodyInputs, "width">, paper: CardPaper, amount: CardAmount) {
