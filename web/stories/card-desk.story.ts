@@ -37,6 +37,7 @@ story("A card that is typed off gives odds and checks, and leaves nothing on the
   const said = await desk.said();
   expect(said).toMatch(/9 in 10 open below \d+ m\/s and above \d+ m/);
   expect(said).toMatch(/\d+ within\./);
+  await expect(page.getByText(/^If nothing opens/).first()).toBeVisible();
   expect(said).toMatch(/Its delay is 9 s\s*As the card states it/);
   expect(said).not.toMatch(/cannot be set|tool at hand/i);
   for (const assumed of ["Travel on the guide: 1.5 m", "Shape of the nose: ogive", "Drag: a drag coefficient"])

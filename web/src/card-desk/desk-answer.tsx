@@ -61,6 +61,7 @@ export function DeskAnswer({ desk, told, units }: DeskAnswerProps) {
         <DeskChecks checks={data.checks} units={units} />
         <Counts data={data} assumed={desk.assumptions.length > 0} />
       </Section>
+      <ComingDown data={data} units={units} />
       {desk.assumptions.length > 0 && (
         <Section title="Not on the card, so assumed" part>
           <ul className="desk-assumed">
@@ -70,7 +71,7 @@ export function DeskAnswer({ desk, told, units }: DeskAnswerProps) {
           </ul>
         </Section>
       )}
-      <More title="Its flight">
+      <More title="Its way up">
         {flightSentences(data, units).map((sentence) => (
           <p key={sentence}>{sentence}</p>
         ))}
@@ -141,14 +142,20 @@ function ownDoubts({ doubts }: DecisionData, assumed: boolean): DecisionData["do
 }
 
 function flightSentences(data: DecisionData, units: UnitSystem): readonly string[] {
+  return [climbSentence(data.flight, units), coastSentence(data, units), stabilitySentence(data, units)];
+}
+
+/** What the people on the field have to know of it. */
+function ComingDown({ data, units }: { readonly data: DecisionData; readonly units: UnitSystem }) {
   const descent = descentSentence(data, units);
-  return [
-    climbSentence(data.flight, units),
-    coastSentence(data, units),
-    stabilitySentence(data, units),
-    ...(descent === null ? [] : [descent]),
-    ...unopenedSentences(data, units),
-  ];
+  return (
+    <Section title="Coming down" part>
+      {descent !== null && <p className="sheet-line">{descent}</p>}
+      <p className="sheet-line">
+        <b>If nothing opens.</b> {unopenedSentences(data, units).join(" ")}
+      </p>
+    </Section>
+  );
 }
 
 function Settling({ path }: { readonly path: string }) {
