@@ -105,7 +105,14 @@ describe("headline()", () => {
     expect(opensPlain).toMatch(/^9 in 10 open below/);
     expect(landsPlain).toMatch(/^Opened at the delay to cut: main at/);
     expect(unopenedPlain).toMatch(/^Odds of coming in unopened at the delay to cut: /);
-    expect(descentSentence({ opened: null, choice: null })).toBeNull();
+    expect(descentSentence({ ...demo, opened: null })).toBeNull();
+    // nothing is to be cut, as of a card that states its delay, or no more of it
+    for (const asItIs of [withCut(uncut), withCut({ end: null, spacers: [], depth: 0.004 }, { removedDepth: 0.004 })]) {
+      const [, down, fast] = follows({ ...asItIs, choice: null });
+      expect(down).toMatch(/^Opened at the delay as it is: main at/);
+      expect(fast).toMatch(/^Odds of coming in unopened at the delay as it is: /);
+    }
+    expect(plain(descentSentence({ ...demo, choice: null, toCut: null }))).toMatch(/^Opened: main at/);
   });
 
   test("stands with its odds, the flyer's own choice, and what stops the flight", () => {

@@ -2,7 +2,7 @@ import type { MarginAt } from "@delaywright/engine";
 import type { DecisionData } from "../answer/decision-data.js";
 import type { FlightData } from "../answer/flight-data.js";
 import type { UnitSystem } from "../quantity/systems.js";
-import { flownWords } from "./headline.en.js";
+import { type FlownData, flownWords } from "./headline.en.js";
 import { amount, decimals, figureWords, glued, percent, placeWords, rangeWords, upperFirst } from "./numbers.en.js";
 
 const seconds = (value: number): string => amount(value, "s", 1);
@@ -49,7 +49,7 @@ export function stabilitySentence({ stability }: DecisionData, units: UnitSystem
 
 /** The way down when it opens at the setting that is to be flown; null where it never opens. */
 export function descentSentence(
-  { opened: descent, choice }: Pick<DecisionData, "opened" | "choice">,
+  { opened: descent, ...flown }: Pick<DecisionData, "opened"> & FlownData,
   units: UnitSystem = "metric",
 ): string | null {
   if (descent === null) return null;
@@ -62,7 +62,8 @@ export function descentSentence(
     landing === null
       ? ""
       : ` Lands after ${seconds(landing.time)} at ${figureWords(landing.descentSpeed, "speed", units)} down and ${figureWords(landing.groundSpeed, "speed", units)} in all, ${figureWords(landing.energy, "energy", units)}, ${placeWords(landing.east, landing.north, units)}.`;
-  return `Opened at ${flownWords({ choice })}: ${opened.join("; ")}.${down}`;
+  const at = flown.choice === null && flown.toCut === null ? "" : ` at ${flownWords(flown)}`;
+  return `Opened${at}: ${opened.join("; ")}.${down}`;
 }
 
 /** What opening the recovery bears. */

@@ -30,9 +30,14 @@ export function flownSetting(data: Pick<DecisionData, "choice" | "toCut" | "sett
   return data.choice?.setting ?? suggestedSetting(data);
 }
 
-/** What the setting that is to be flown is called: `the delay to cut`, `14 s, your own choice`. */
-export function flownWords({ choice }: Pick<DecisionData, "choice">): string {
-  return choice === null ? "the delay to cut" : `${delayWords(choice.setting.delay)}, your own choice`;
+/** What says which setting is to be flown. */
+export type FlownData = Pick<DecisionData, "choice" | "toCut" | "given">;
+
+/** What the setting that is to be flown is called: `the delay to cut`, `the delay as it is`, `14 s, your own choice`. */
+export function flownWords({ choice, toCut, given }: FlownData): string {
+  if (choice !== null) return `${delayWords(choice.setting.delay)}, your own choice`;
+  const asItIs = toCut !== null && ["uncut", "as-it-is"].includes(kindOfCut(toCut, given.removedDepth));
+  return asItIs ? "the delay as it is" : "the delay to cut";
 }
 
 /**

@@ -5,13 +5,13 @@ import { flownWords } from "./headline.en.js";
 import { percent, placeWords } from "./numbers.en.js";
 
 /** Where it comes down if nothing opens, a sentence each. */
-export function unopenedSentences({ unopened, toCut, choice }: DecisionData, units: UnitSystem = "metric"): string[] {
+export function unopenedSentences({ unopened, ...flown }: DecisionData, units: UnitSystem = "metric"): string[] {
   const { odds, east, north, ellipse95: ellipse } = unopened;
   const lines = [`It comes down ${placeWords(east, north, units)}, fast and nose first.`];
   if (ellipse !== null) lines.push(`19 in 20 of such landings lie in ${ellipseWords(ellipse, units)}.`);
-  if (toCut !== null)
+  if (flown.toCut !== null)
     lines.push(
-      `Odds of coming in unopened at ${flownWords({ choice })}: ${percent(odds)}, if the charge fires and the rocket separates.`,
+      `Odds of coming in unopened at ${flownWords(flown)}: ${percent(odds)}, if the charge fires and the rocket separates.`,
     );
   return lines;
 }
