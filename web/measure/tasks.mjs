@@ -12,20 +12,29 @@ function mainThread(file) {
 
 const isTask = ({ name }) => /RunTask$/.test(name);
 
+/** A message by which the measuring itself asks the page for something. */
+const isAsked = ({ args }) => /DevTools/.test(args?.chrome_mojo_event_info?.mojo_interface_tag ?? "");
+
+/** The main thread's tasks without those in which the measuring asked it for something, longest first by `time` [ms]. */
+function ownTasks(file, time) {
+  const events = mainThread(file);
+  const asked = events.filter(isAsked);
+  const holds = (task, { ts }) => ts >= task.ts && ts <= task.ts + task.dur;
+  return events
+    .filter((event) => isTask(event) && !asked.some((each) => key(each) === key(event) && holds(event, each)))
+    .map((task) => time(task) / 1000)
+    .sort((a, b) => b - a);
+}
+
 /**
- * Durations of the page's main-thread tasks in a trace of Chromium, longest first [ms].
+ * How long the app's own main-thread tasks took, longest first [ms]: with what other threads took of the processor meanwhile,
+ * without the questions of the measuring.
  *
  * @param file what `browser.startTracing` wrote
  */
 export function longestTasks(file) {
-  return mainThread(file)
-    .filter(isTask)
-    .map(({ dur }) => dur / 1000)
-    .sort((a, b) => b - a);
+  return ownTasks(file, ({ dur }) => dur);
 }
-
-/** A message by which the measuring itself asks the page for something. */
-const isAsked = ({ args }) => /DevTools/.test(args?.chrome_mojo_event_info?.mojo_interface_tag ?? "");
 
 /**
  * Processor time of the app's own main-thread tasks, longest first [ms]: without the questions of the measuring, and without
@@ -34,11 +43,5 @@ const isAsked = ({ args }) => /DevTools/.test(args?.chrome_mojo_event_info?.mojo
  * @param file what `browser.startTracing` wrote
  */
 export function longestOwnTasks(file) {
-  const events = mainThread(file);
-  const asked = events.filter(isAsked);
-  const holds = (task, { ts }) => ts >= task.ts && ts <= task.ts + task.dur;
-  return events
-    .filter((event) => isTask(event) && !asked.some((each) => key(each) === key(event) && holds(event, each)))
-    .map(({ dur, tdur = dur }) => tdur / 1000)
-    .sort((a, b) => b - a);
+  return ownTasks(file, ({ dur, tdur = dur }) => tdur);
 }

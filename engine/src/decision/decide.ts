@@ -44,7 +44,7 @@ export async function decide(inputs: DecisionInputs, options: DecideOptions = {}
   const run: OddsOptions = { draws, seed, flight: { model }, run: options.run ?? runHere };
   const told = { seed, model };
   const plans = settingsOf(inputs);
-  const placesAt = openedPlacesOnce(inputs, { ...told, pause: options.pause });
+  const placesAt = openedPlacesOnce(inputs, { seed, pause: options.pause });
   let otherWeather: Promise<number> | undefined;
   const lookAtOtherWeather = (soFar: Picked): void => {
     if (otherWeather !== undefined || !cutsAtHome(inputs, soFar)) return;

@@ -23,8 +23,8 @@ export interface OpenedPlaces extends PlaceColumns {
   readonly notFollowed: number;
 }
 
-/** How opened draws are followed. */
-export interface OpenedOptions extends Pick<FlightSampleOptions, "seed" | "model"> {
+/** How opened draws are followed; by the model of the flight that they are draws of. */
+export interface OpenedOptions extends Pick<FlightSampleOptions, "seed"> {
   readonly pause?: Pause | undefined;
 }
 
@@ -40,10 +40,12 @@ export async function openedPlaces(
   inputs: DecisionInputs,
   setting: Setting,
   { rough, draws }: Pick<JudgedSettings, "rough" | "draws">,
-  { pause, ...options }: OpenedOptions,
+  { pause, seed }: OpenedOptions,
   most = mostDraws,
 ): Promise<OpenedPlaces> {
-  const fly = prepareFlightSample(flightSampleSpec(inputs, setting, { ...options, flight: rough }));
+  const fly = prepareFlightSample(
+    flightSampleSpec(inputs, setting, { ...(seed === undefined ? {} : { seed }), flight: rough }),
+  );
   const count = Math.min(most, draws);
   const flown = [];
   let to = 0;

@@ -1,4 +1,5 @@
 import { expect, test } from "vitest";
+import { windFrom } from "../../reference/trajectories/inputs.js";
 import { heavyPlan } from "../../test/plan.js";
 import { decide } from "./decide.js";
 import type { Check, CheckCode, Odds, Setting } from "./decision.js";
@@ -78,6 +79,25 @@ test("overCutAdvice() finds with the ballast what decide finds of where and how 
   // what a check stops makes nothing good
   expect(doNotFly).toBe(true);
 });
+
+test.each(["aligned", "pitching"] as const)(
+  "overCutAdvice() lands by the model that was asked for: %s",
+  async (model) => {
+    const { inputs, plan } = overCut(4);
+    const boundary = { kind: "circle", east: 0, north: 0, radius: 80 } as const;
+    const windy = { ...inputs, wind: windFrom(2, 200), fieldLimits: { boundary, keepOff: [] } };
+    const asked = { ...options, flight: { model } };
+    const setting = (await judgeSettings(windy, [plan], asked)).settings[0]!;
+    const { ballast } = await overCutAdvice(windy, setting, false, [], asked);
+    const { checks, best, at } = ballast[0]!;
+    const { draws, seed } = options;
+    const there = await decide({ ...windy, ballast: { mass: best.mass, at } }, { draws, seed, model });
+    const outside = (found: readonly Check[]) => found.find(({ code }) => code === "landing-inside")?.value;
+    expect(outside(checks)).toBe(outside(there.checks));
+    // the two models turn it into the wind by so much that one lands outside twice as often as the other
+    expect(outside(checks)! > 0.75).toBe(model === "pitching");
+  },
+);
 
 test("overCutAdvice(): the best mass of a range has the best odds in it", async () => {
   const { ballast } = await advice(3);

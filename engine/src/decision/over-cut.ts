@@ -147,13 +147,11 @@ async function rocketChecks(inputs: DecisionInputs, judged: JudgedSettings, opti
 }
 
 /** Where and how hard it lands, as `decide` would find it. */
-async function landingsWith(inputs: DecisionInputs, judged: JudgedSettings, options: OddsOptions): Promise<RuleFacts> {
+async function landingsWith(inputs: DecisionInputs, judged: JudgedSettings, { seed }: OddsOptions): Promise<RuleFacts> {
   const { flight, chunk } = judged;
   const setting = judged.settings[0]!;
   const opens = setting.odds.grounded < 1;
-  const { model } = options.flight;
-  const asked = { seed: options.seed, ...(model === undefined ? {} : { model }) };
-  const opened = opens ? landedOf(await openedPlaces(inputs, setting, judged, asked), inputs.fieldLimits) : null;
+  const opened = opens ? landedOf(await openedPlaces(inputs, setting, judged, { seed }), inputs.fieldLimits) : null;
   const unopened = landedOf(unopenedPlaces(chunk), inputs.fieldLimits);
   const nominal = openedAt(inputs, flight, setting);
   return landingFacts(inputs, packingBy(inputs, flight.model, nominal, setting, { opened, unopened }), opens);

@@ -106,7 +106,7 @@ export async function weatherWindow(inputs: DecisionInputs, options: WeatherWind
     const settings = row.map(({ judged }) => judged.settings[0]!);
     const edge = edgeOf(winds, settings, inputs.limits);
     const tried = edge === null ? row : row.slice(0, edge.column + 1);
-    const stop = await rowStop(there, tried, { seed, model, pause });
+    const stop = await rowStop(there, tried, { seed, pause });
     rows.push(settings);
     edges.push(edge?.wind ?? null);
     ends.push(endOf(winds, edge, stop));

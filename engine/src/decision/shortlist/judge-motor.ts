@@ -70,11 +70,11 @@ async function openedLandings(
   inputs: DecisionInputs,
   toCut: MotorCut | null,
   judged: JudgedSettings,
-  { seed, model }: ShortlistSpec,
+  { seed }: ShortlistSpec,
 ): Promise<Landed | null> {
   const { boundary, keepOff = [] } = inputs.fieldLimits;
   if (toCut === null || (boundary === undefined && keepOff.length === 0)) return null;
-  return landedOf(await openedPlaces(inputs, toCut, judged, { seed, model }, followedDraws), inputs.fieldLimits);
+  return landedOf(await openedPlaces(inputs, toCut, judged, { seed }, followedDraws), inputs.fieldLimits);
 }
 
 /** Why no delay is good enough stands beside the refusal: too short, too long, lean … */
