@@ -5,6 +5,7 @@ import { Doubles } from "../src/math/doubles.js";
 import { judgeFlight } from "../src/spread/judge.js";
 import { JudgeWork } from "../src/spread/judge-work.js";
 import { judgedSize, sampleSize } from "../src/spread/outcomes.js";
+import { asked } from "../src/spread/scatter.js";
 import { Block } from "./block.js";
 
 const out = new FastOutcome();
@@ -135,6 +136,11 @@ export function slotsAt(): usize {
 
 export function recordsAt(): usize {
   return addressOf(w.records);
+}
+
+/** Where what is asked about the scatter of delays stands. */
+export function askedAt(): usize {
+  return addressOf(asked);
 }
 
 /** Where the tables begin, one behind the other as they were laid. */

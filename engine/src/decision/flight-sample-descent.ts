@@ -80,6 +80,8 @@ export class CanopyFall {
   #mass = 1;
   #windEast = 0;
   #windNorth = 0;
+  /** Time at which rates are wanted: a field, since a number handed over half a million times a decision would be as many objects. */
+  #stageTime = 0;
   /** Length of the step tried last. */
   #tried = 0;
 
@@ -116,13 +118,13 @@ export class CanopyFall {
     if (drogue !== undefined) this.#open(drogue.canopy);
     if (!waiting) this.#open(main.canopy);
     this.#note();
-    this.#derive(this.time, state, 0);
+    this.#deriveHere();
     let h = 0.01;
     while (this.#stepCount < mostSteps) {
       const level = waiting ? Math.max(0, mainAt) : 0;
       if (this.#isSteady(level)) {
         this.#sink(level + this.#lastWay());
-        this.#derive(this.time, state, 0);
+        this.#deriveHere();
       }
       const kink = this.#nextKink();
       const last = h * 1.01 >= kink - this.time;
@@ -139,7 +141,7 @@ export class CanopyFall {
         if (level === 0) return this.#landed();
         waiting = false;
         this.#open(main.canopy);
-        this.#derive(this.time, state, 0);
+        this.#deriveHere();
         h = 0.01;
       } else this.#accept(last ? kink : this.time + length);
     }
@@ -286,8 +288,15 @@ export class CanopyFall {
     this.#windNorth = wind[k + 1]! + part * (wind[k + 3]! - wind[k + 1]!);
   }
 
-  /** Rates at a time and state, into a row. */
-  #derive(time: number, y: Float64Array, row: number): void {
+  /** Rates at the time and state as they are, into the first row. */
+  #deriveHere(): void {
+    this.#stageTime = this.time;
+    this.#derive(this.state, 0);
+  }
+
+  /** Rates at `#stageTime` and a state, into a row. */
+  #derive(y: Float64Array, row: number): void {
+    const time = this.#stageTime;
     const rates = this.#rates;
     this.#readWind(y[UP]!);
     const ux = y[EAST_SPEED]! - this.#windEast;
@@ -319,7 +328,8 @@ export class CanopyFall {
         for (let j = 0; j < stage; j++) sum += matrix[7 * stage + j]! * rates[j * size + i]!;
         target[i] = state[i]! + h * sum;
       }
-      this.#derive(this.time + nodes[stage]! * h, target, stage * size);
+      this.#stageTime = this.time + nodes[stage]! * h;
+      this.#derive(target, stage * size);
     }
     let squares = 0;
     for (let i = 0; i < size; i++) {

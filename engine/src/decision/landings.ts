@@ -27,24 +27,29 @@ export interface GroundEllipse {
  * spreadEllipse({ east: [-1, 1, -1, 1], north: [-2, -2, 2, 2] }, 0.5)?.major; // 2.3548200
  */
 export function spreadEllipse(places: PlaceColumns, probability: number): GroundEllipse | null {
-  const rows: [number, number][] = [];
-  let [east, north] = [0, 0];
-  for (let i = 0; i < places.east.length; i++) {
-    const [e, n] = [places.east[i]!, places.north[i]!];
-    if (Number.isNaN(e) || Number.isNaN(n)) continue;
-    rows.push([e, n]);
-    east += e;
-    north += n;
+  const { east: easts, north: norths } = places;
+  let count = 0;
+  let east = 0;
+  let north = 0;
+  for (let i = 0; i < easts.length; i++) {
+    if (Number.isNaN(easts[i]!) || Number.isNaN(norths[i]!)) continue;
+    count += 1;
+    east += easts[i]!;
+    north += norths[i]!;
   }
-  const count = rows.length;
   if (count < 3) return null;
   east /= count;
   north /= count;
-  let [ee, nn, en] = [0, 0, 0];
-  for (const [e, n] of rows) {
-    ee += (e - east) ** 2 / count;
-    nn += (n - north) ** 2 / count;
-    en += ((e - east) * (n - north)) / count;
+  let ee = 0;
+  let nn = 0;
+  let en = 0;
+  for (let i = 0; i < easts.length; i++) {
+    if (Number.isNaN(easts[i]!) || Number.isNaN(norths[i]!)) continue;
+    const e = easts[i]! - east;
+    const n = norths[i]! - north;
+    ee += e ** 2 / count;
+    nn += n ** 2 / count;
+    en += (e * n) / count;
   }
   const middle = 0.5 * (ee + nn);
   const half = Math.hypot(0.5 * (ee - nn), en);

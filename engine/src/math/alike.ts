@@ -12,8 +12,8 @@ export function alike(a: unknown, b: unknown): boolean {
   if (typeof a !== "object" || typeof b !== "object" || a === null || b === null) return false;
   if (Object.getPrototypeOf(a) !== Object.getPrototypeOf(b)) return false;
   const keys = Object.keys(a);
-  return (
-    keys.length === Object.keys(b).length &&
-    keys.every((key) => Object.hasOwn(b, key) && alike(a[key as keyof typeof a], b[key as keyof typeof b]))
-  );
+  if (keys.length !== Object.keys(b).length) return false;
+  for (const key of keys)
+    if (!Object.hasOwn(b, key) || !alike(a[key as keyof typeof a], b[key as keyof typeof b])) return false;
+  return true;
 }

@@ -1,3 +1,6 @@
+/** Where the one number stands that is asked about, and then the answer. */
+const one = new Float64Array(1);
+
 /**
  * Probability that a standard normal draw is at most `z`.
  *
@@ -12,8 +15,22 @@
  * normalCdf(1.959963984540054); // 0.975
  */
 export function normalCdf(z: number): number {
+  one[0] = z;
+  normalCdfIn(one, 0);
+  return one[0]!;
+}
+
+/**
+ * Replaces a number in a row by its `normalCdf`: a number that is handed from function to function millions of times may be an object
+ * each time, one in a row never is.
+ */
+export function normalCdfIn(row: Float64Array, at: number): void {
+  const z = row[at]!;
   const x = z < 0 ? -z : z;
-  if (x > 38) return z > 0 ? 1 : 0;
+  if (x > 38) {
+    row[at] = z > 0 ? 1 : 0;
+    return;
+  }
   const e = Math.exp(-0.5 * x * x);
   let tail: number;
   if (x < 7.07106781186547) {
@@ -38,7 +55,7 @@ export function normalCdf(z: number): number {
   } else {
     tail = e / (x + 1 / (x + 2 / (x + 3 / (x + 4 / (x + 0.65))))) / 2.506628274631;
   }
-  return z > 0 ? 1 - tail : tail;
+  row[at] = z > 0 ? 1 - tail : tail;
 }
 
 /**
@@ -54,10 +71,18 @@ export function normalCdf(z: number): number {
  * normalQuantile(0.975); // 1.959963984540054
  */
 export function normalQuantile(p: number): number {
+  one[0] = p;
+  normalQuantileIn(one, 0);
+  return one[0]!;
+}
+
+/** Replaces a probability in a row by its `normalQuantile`, as `normalCdfIn` does. */
+export function normalQuantileIn(row: Float64Array, at: number): void {
+  const p = row[at]!;
   const q = p - 0.5;
   if (Math.abs(q) <= 0.425) {
     const r = 0.180625 - q * q;
-    return (
+    row[at] =
       (q *
         (((((((2509.0809287301227 * r + 33430.57558358813) * r + 67265.7709270087) * r + 45921.95393154987) * r +
           13731.69376550946) *
@@ -74,11 +99,14 @@ export function normalQuantile(p: number): number {
         r +
         42.31333070160091) *
         r +
-        1)
-    );
+        1);
+    return;
   }
   const edge = q < 0 ? p : 1 - p;
-  if (edge <= 0) return q < 0 ? -Infinity : Infinity;
+  if (edge <= 0) {
+    row[at] = q < 0 ? -Infinity : Infinity;
+    return;
+  }
   let r = Math.sqrt(-Math.log(edge));
   let z: number;
   if (r <= 5) {
@@ -125,5 +153,5 @@ export function normalQuantile(p: number): number {
         r +
         1);
   }
-  return q < 0 ? -z : z;
+  row[at] = q < 0 ? -z : z;
 }

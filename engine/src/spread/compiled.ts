@@ -21,6 +21,9 @@ export class CompiledFlights {
   private air = new Float64Array();
   private wind = new Float64Array();
   private records = new Float64Array();
+  /** Its first so many, by their number: flights have a few dozen, and a view of them is not made anew for each. */
+  private first: Float64Array[] = [];
+  private asked = new Float64Array();
   private told = new Float64Array();
   private judged = new Float64Array();
   private samples = new Float64Array();
@@ -28,8 +31,8 @@ export class CompiledFlights {
   /** @throws where code may not be compiled, as a browser or its page may rule */
   constructor() {
     this.kernel = startKernel({
-      cdf: (z) => this.judging?.cdf(z) ?? Number.NaN,
-      quantile: (p) => this.judging?.quantile(p) ?? Number.NaN,
+      cdf: () => this.judging?.cdfIn(this.asked, 0),
+      quantile: () => this.judging?.quantileIn(this.asked, 0),
     });
   }
 
@@ -51,7 +54,7 @@ export class CompiledFlights {
     out.landingNorth = told[7]!;
     out.recordCount = told[8]!;
     out.calls = told[9]!;
-    w.records.set(this.records.subarray(0, out.recordCount * recordSize));
+    w.records.set(this.firstRecords(out.recordCount));
     this.flown = out;
     return out;
   }
@@ -81,6 +84,11 @@ export class CompiledFlights {
   /** @param before how many numbers stand before it */
   private row(at: number, length: number, before = 0): Float64Array<ArrayBuffer> {
     return new Float64Array(this.kernel.memory.buffer, at + before * Float64Array.BYTES_PER_ELEMENT, length);
+  }
+
+  private firstRecords(count: number): Float64Array {
+    this.first[count] ??= this.records.subarray(0, count * recordSize);
+    return this.first[count];
   }
 
   private layTables(w: FastWork): void {
@@ -138,6 +146,8 @@ export class CompiledFlights {
     this.told = this.row(kernel.toldAt(), toldSize);
     this.slots = this.row(kernel.slotsAt(), work?.slots.length ?? 0);
     this.records = this.row(kernel.recordsAt(), mostRecords * recordSize);
+    this.first = [];
+    this.asked = this.row(kernel.askedAt(), 1);
     this.air = this.row(kernel.tablesAt(), airCount);
     this.wind = this.row(kernel.tablesAt(), work?.wind.length ?? 0, airCount);
     this.judged = this.row(kernel.openingsAt(), settings * judgedSize, judgedFrom);

@@ -1,6 +1,6 @@
-import { normalQuantile } from "../math/normal.js";
-import { mixSeed, scramble } from "./scramble.js";
-import { sobolInteger } from "./sobol.js";
+import { normalQuantileIn } from "../math/normal.js";
+import { mixSeed, scrambleIn } from "./scramble.js";
+import { sobolIn } from "./sobol.js";
 
 /** The uncertain inputs of a flight, in the order of their Sobol' dimensions: the weightiest get the best ones. */
 export const flightInputsDrawn = [
@@ -33,6 +33,21 @@ export function scrambleOf(draw: number): number {
   return draw % scrambleCount;
 }
 
+const fractions = new Uint32Array(drawSize);
+
+const scrambleSeeds = new Uint32Array(scrambleCount * drawSize);
+let seedsAreOf: number | null = null;
+
+/** Seeds of all scrambles and dimensions; those asked for last are kept. */
+function seedsOf(seed: number): Uint32Array {
+  if (seedsAreOf !== seed) {
+    for (let i = 0; i < scrambleSeeds.length; i++)
+      scrambleSeeds[i] = mixSeed(seed, Math.floor(i / drawSize), i % drawSize);
+    seedsAreOf = seed;
+  }
+  return scrambleSeeds;
+}
+
 /**
  * One draw: standard normal values for the flight's inputs and, last, a uniform number for the delay's strata.
  *
@@ -45,9 +60,12 @@ export function scrambleOf(draw: number): number {
 export function drawNormals(seed: number, draw: number, out: Float64Array): Float64Array {
   const set = scrambleOf(draw);
   const index = (draw - set) / scrambleCount;
+  const seeds = seedsOf(seed);
   for (let d = 0; d < drawSize; d++) {
-    const u = (scramble(sobolInteger(index, d), mixSeed(seed, set, d)) + 0.5) / 4294967296;
-    out[d] = d < flightInputsDrawn.length ? normalQuantile(u) : u;
+    sobolIn(fractions, d, index, d);
+    scrambleIn(fractions, d, seeds[set * drawSize + d]!);
+    out[d] = (fractions[d]! + 0.5) / 4294967296;
+    if (d < flightInputsDrawn.length) normalQuantileIn(out, d);
   }
   return out;
 }

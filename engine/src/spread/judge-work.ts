@@ -1,5 +1,5 @@
 import { mostRecords } from "../flight/fast/sizes.js";
-import { normalCdf, normalQuantile } from "../math/normal.js";
+import { normalCdfIn, normalQuantileIn } from "../math/normal.js";
 import { doublesScratch } from "../math/scratch.js";
 import { studentTable } from "../math/student-table.js";
 import { mostCrossings, mostEdges, mostNodes } from "./judge-sizes.js";
@@ -49,9 +49,9 @@ export class JudgeWork {
   readonly classes = new Float64Array(mostEdges + 1);
   readonly holding = new Float64Array(mostEdges + 1);
   edgeCount = 0;
-  /** Of the delay's scatter, in its standard deviations. */
-  readonly cdf: (z: number) => number;
-  readonly quantile: (p: number) => number;
+  /** Of the delay's scatter, in its standard deviations: each puts its answer where the question stands. */
+  readonly cdfIn: (row: Float64Array, at: number) => void;
+  readonly quantileIn: (row: Float64Array, at: number) => void;
 
   /** @param records most steps of a flight that is judged: those that its work holds */
   constructor(spec: OpeningSpec, records = mostRecords) {
@@ -68,16 +68,23 @@ export class JudgeWork {
     this.electronicsDelay = spec.electronicsDelay ?? 0;
     this.samples = spec.samples;
     this.nodes = new SpeedNodes(mostNodes(records));
-    const { cdf, quantile } = scatterShape(spec.degrees);
-    this.cdf = cdf;
-    this.quantile = quantile;
+    const { cdfIn, quantileIn } = scatterShape(spec.degrees);
+    this.cdfIn = cdfIn;
+    this.quantileIn = quantileIn;
   }
 }
 
 /** The distribution of a delay's scatter, scaled to a standard deviation of 1. */
-function scatterShape(degrees: number | undefined): Pick<JudgeWork, "cdf" | "quantile"> {
-  if (degrees === undefined) return { cdf: normalCdf, quantile: normalQuantile };
+function scatterShape(degrees: number | undefined): Pick<JudgeWork, "cdfIn" | "quantileIn"> {
+  if (degrees === undefined) return { cdfIn: normalCdfIn, quantileIn: normalQuantileIn };
   const table = studentTable(degrees);
   const scale = Math.sqrt((degrees - 2) / degrees);
-  return { cdf: (z) => table.cdf(z / scale), quantile: (p) => scale * table.quantile(p) };
+  return {
+    cdfIn: (row, at) => {
+      row[at] = table.cdf(row[at]! / scale);
+    },
+    quantileIn: (row, at) => {
+      row[at] = scale * table.quantile(row[at]!);
+    },
+  };
 }

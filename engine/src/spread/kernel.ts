@@ -30,16 +30,17 @@ export interface Kernel {
   readonly toldAt: () => number;
   readonly slotsAt: () => number;
   readonly recordsAt: () => number;
+  readonly askedAt: () => number;
   /** Air, wind, drag coasting and thrusting, kinks of the wind, aerodynamics, stretches: one behind the other. */
   readonly tablesAt: () => number;
   /** Delays, deviations, what was judged, samples: one behind the other. */
   readonly openingsAt: () => number;
 }
 
-/** How the delays of the flight that is judged scatter, in standard deviations. */
+/** How the delays of the flight that is judged scatter, in standard deviations: each answers the number that stands at `askedAt`, in its place. */
 export interface Scatter {
-  readonly cdf: (z: number) => number;
-  readonly quantile: (p: number) => number;
+  readonly cdf: () => void;
+  readonly quantile: () => void;
 }
 
 /**

@@ -22,11 +22,20 @@ function reverseBits(x: number): number {
  *   JCGT 9 (2020), constants memory; the test checks the properties, not the constants
  */
 export function scramble(x: number, seed: number): number {
-  let r = reverseBits(x);
+  one[0] = x;
+  scrambleIn(one, 0, seed);
+  return one[0]!;
+}
+
+const one = new Uint32Array(1);
+
+/** Replaces a fraction in a row by its `scramble`, as `sobolIn` puts one there. */
+export function scrambleIn(row: Uint32Array, at: number, seed: number): void {
+  let r = reverseBits(row[at]!);
   r = (r + seed) | 0;
   r ^= Math.imul(r, 0x6c50b47c);
   r ^= Math.imul(r, 0xb82f1e52);
   r ^= Math.imul(r, 0xc7afe638);
   r ^= Math.imul(r, 0x8d22f6e6);
-  return reverseBits(r >>> 0);
+  row[at] = reverseBits(r >>> 0);
 }

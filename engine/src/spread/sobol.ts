@@ -64,9 +64,17 @@ const directions = Array.from({ length: sobolDimensions }, (_, d) => directionsO
  * sobolInteger(3, 1) / 2 ** 32; // 0.75
  */
 export function sobolInteger(index: number, dimension: number): number {
+  sobolIn(one, 0, index, dimension);
+  return one[0]!;
+}
+
+const one = new Uint32Array(1);
+
+/** Puts a `sobolInteger` into a row: as the result of a function it may be an object, in a row it never is. */
+export function sobolIn(row: Uint32Array, at: number, index: number, dimension: number): void {
   const v = directions[dimension] as Uint32Array;
   let gray = index ^ (index >>> 1);
   let x = 0;
   for (let bit = 0; gray !== 0; bit++, gray >>>= 1) if (gray & 1) x ^= v[bit]!;
-  return x >>> 0;
+  row[at] = x;
 }
