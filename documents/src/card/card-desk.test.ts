@@ -62,6 +62,7 @@ describe("deskPlan()", () => {
       ].sort(),
     );
     for (const each of assumptions) expect(assumptionWords(each)).toMatch(/^[A-Z].+: .+/);
+    for (const each of assumptions) expect(assumptionWords(each, "imperial")).not.toMatch(/\d (?:mm|m|kg|g)\b/);
     const { assumptions: fewer } = deskPlan({
       ...least,
       guide: "1.8 m",

@@ -1,4 +1,8 @@
 import type { DeskAssumption, DeskField } from "../card/desk-entry.js";
+import { shownQuantity } from "../quantity/shown.js";
+import type { UnitSystem } from "../quantity/systems.js";
+import type { Dimension } from "../quantity/units.js";
+import { own } from "./own.js";
 
 /** What each field of the card desk needs where it is missing. */
 export const deskNeeds: Readonly<Partial<Record<DeskField, string>>> = Object.freeze({
@@ -39,12 +43,28 @@ const names: Readonly<Partial<Record<DeskField, string>>> = Object.freeze({
   weather: "Weather",
 });
 
+/** What the fields measure that are assumed as quantities; the others are assumed in words. */
+const dimensions: Readonly<Partial<Record<DeskField, Dimension>>> = Object.freeze({
+  noseLength: "length",
+  finAt: "length",
+  finSweep: "length",
+  finThickness: "length",
+  propellantMass: "mass",
+  loadedMass: "mass",
+  motorDiameter: "length",
+  motorLength: "length",
+  guide: "length",
+});
+
 /**
  * Something that a card did not say, as a clause.
  *
+ * @param units the flyer's own
  * @example
  * assumptionWords({ field: "guide", value: "1.5 m" }); // "Travel on the guide: 1.5 m"
+ * assumptionWords({ field: "guide", value: "1.5 m" }, "imperial"); // "Travel on the guide: 4.92 ft"
  */
-export function assumptionWords({ field, value }: DeskAssumption): string {
-  return `${names[field] ?? field}: ${value}`;
+export function assumptionWords({ field, value }: DeskAssumption, units: UnitSystem = "metric"): string {
+  const dimension = own(dimensions, field);
+  return `${names[field] ?? field}: ${dimension === undefined ? value : shownQuantity(value, dimension, units, { digits: 3 })}`;
 }

@@ -50,6 +50,7 @@ export function CardDeskPage() {
 /** The field and the weather of the day. */
 function Around({ desk }: { readonly desk: Desk }) {
   const entries = useEntries();
+  const [{ units }] = useSettings();
   const none = desk.way === "typed" ? "none: sea level, calm" : "as the card says";
   return (
     <div className="form">
@@ -59,7 +60,7 @@ function Around({ desk }: { readonly desk: Desk }) {
           { id: "", word: none },
           ...desk.plans.map(({ path, name, raw }) => ({
             id: path,
-            word: `${name}: ${surroundingsWords(surroundingsOf(raw, entries))}`,
+            word: `${name}: ${surroundingsWords(surroundingsOf(raw, entries), units)}`,
           })),
         ]}
         chosen={desk.around}

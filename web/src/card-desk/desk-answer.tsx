@@ -66,7 +66,7 @@ export function DeskAnswer({ desk, told, units }: DeskAnswerProps) {
         <Section title="Not on the card, so assumed" part>
           <ul className="desk-assumed">
             {desk.assumptions.map((each) => (
-              <li key={each.field}>{assumptionWords(each)}</li>
+              <li key={each.field}>{assumptionWords(each, units)}</li>
             ))}
           </ul>
         </Section>

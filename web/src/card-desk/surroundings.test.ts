@@ -17,9 +17,10 @@ describe("surroundingsOf()", () => {
   });
 
   test("are said in a line", () => {
-    expect(surroundingsWords({ field, weather })).toBe("Demo field, wind 3 m/s, read 10:40");
-    expect(surroundingsWords({ weather: { aloft: [] } })).toBe("no field, winds aloft");
-    expect(surroundingsWords({})).toBe("no field, no wind given");
+    expect(surroundingsWords({ field, weather }, "metric")).toBe("Demo field, wind 3 m/s, read 10:40");
+    expect(surroundingsWords({ field, weather }, "imperial")).toBe("Demo field, wind 7\u00a0mph, read 10:40");
+    expect(surroundingsWords({ weather: { aloft: [] } }, "metric")).toBe("no field, winds aloft");
+    expect(surroundingsWords({}, "metric")).toBe("no field, no wind given");
   });
 
   test("take the place of those that a plan came with", () => {

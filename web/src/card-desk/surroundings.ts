@@ -1,4 +1,5 @@
-import type { Raw } from "@delaywright/documents";
+import type { Raw, UnitSystem } from "@delaywright/documents";
+import { shownWind } from "../standing/shown-wind.js";
 import type { Entry } from "../store/index.js";
 
 /** The field and the weather of the day, as one's own plan has them. */
@@ -26,12 +27,12 @@ export function surroundingsOf(plan: Raw, entries: readonly Pick<Entry, "path" |
   };
 }
 
-/** `Larkmoor, wind 2 m/s, read 10:40`: what stands in them, in a line. */
-export function surroundingsWords({ field, weather }: Surroundings): string {
+/** `Larkmoor, wind 2 m/s, read 10:40`: what stands in them, in a line, the wind in the flyer's units. */
+export function surroundingsWords({ field, weather }: Surroundings, units: UnitSystem): string {
   const { wind, aloft, taken } = weather ?? {};
   const words = [
     typeof field?.["name"] === "string" ? field["name"] : "no field",
-    aloft !== undefined ? "winds aloft" : typeof wind === "string" ? `wind ${wind}` : "no wind given",
+    aloft !== undefined ? "winds aloft" : typeof wind === "string" ? `wind ${shownWind(wind, units)}` : "no wind given",
     typeof taken === "string" ? `read ${taken}` : "",
   ];
   return words.filter((word) => word !== "").join(", ");

@@ -128,6 +128,8 @@ describe("forms", () => {
     const page = renderToString(<RocketForm path="d.rocket.json" />);
     expect(page).toContain('value="75 mm"');
     expect(page).toMatch(/= 2\.953 in/);
+    expect(page).toContain('placeholder="0.000787 in"');
+    expect(page).not.toMatch(/placeholder="[\d.]+ (?:mm|um|m|m\/s)"/);
   });
 
   test("show a day as it was typed, its day of the week beside it, and what is wrong with one", () => {

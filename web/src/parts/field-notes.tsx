@@ -53,6 +53,12 @@ export function useConverted(state: Field, wind: boolean): string | undefined {
   return undefined;
 }
 
+/** What counts while a quantity is left out, in the flyer's units. */
+export function useLeftOut({ shape }: Field, leftOut: string, wind: boolean): string {
+  const [{ units }] = useSettings();
+  return shape?.dimension === undefined ? leftOut : shownQuantity(leftOut, shape.dimension, units, { wind, digits: 3 });
+}
+
 export interface FieldAsideProps {
   readonly aside?: string | undefined;
   readonly converted?: string | undefined;

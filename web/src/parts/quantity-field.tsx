@@ -1,10 +1,10 @@
-import { useConverted } from "./field-notes.js";
+import { useConverted, useLeftOut } from "./field-notes.js";
 import type { FieldProps } from "./field-props.js";
 import { TypedText } from "./typed-text.js";
 import { useField } from "./use-field.js";
 
 export interface QuantityFieldProps extends FieldProps {
-  /** What counts while it is left out. */
+  /** What counts while it is left out: shown in the flyer's units. */
   readonly leftOut?: string | undefined;
   /** A speed of the wind: shown in mph where the flyer's units are imperial. */
   readonly wind?: boolean | undefined;
@@ -19,6 +19,7 @@ export function QuantityField(props: QuantityFieldProps) {
   const { path, field, label, along, leftOut = "", wind = false } = props;
   const state = useField(path, field, label, along);
   const converted = useConverted(state, wind);
+  const placeholder = useLeftOut(state, leftOut, wind);
   const shown = state.draft ?? textOf(state.value);
-  return <TypedText {...props} state={state} shown={shown} placeholder={leftOut} converted={converted} />;
+  return <TypedText {...props} state={state} shown={shown} placeholder={placeholder} converted={converted} />;
 }
