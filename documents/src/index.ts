@@ -233,7 +233,7 @@ export { type PlanContext, planToEngine, type ToEngine } from "./to-engine.js";
 export { type BackUpNote, backUpHead, backUpNote, backUpSentences } from "./words/back-up.en.js";
 export { basisLines } from "./words/basis.en.js";
 export { binWords, calibrationSentence, topsSentence } from "./words/calibration.en.js";
-export { assumptionWords } from "./words/card-desk.en.js";
+export { assumptionWords, deskQuantity } from "./words/card-desk.en.js";
 export { type CautionTopic, cautions } from "./words/cautions.en.js";
 export {
   bayChargeSentences,

@@ -1,15 +1,13 @@
 import type { Kind } from "../kinds/kinds.js";
 import { formatQuantity, fractionOfInch } from "../quantity/format.js";
 import { parseQuantity } from "../quantity/parse.js";
-import { shownQuantity } from "../quantity/shown.js";
+import { FEET_FROM, shownQuantity } from "../quantity/shown.js";
 import type { Dimension } from "../quantity/units.js";
 import { checkField } from "./check-field.js";
 import { fieldAt } from "./field-at.js";
 import type { FieldPath } from "./field-path.js";
 
 const INCH = 0.0254;
-/** Shorter lengths are said in inches, longer ones in feet [m]. */
-const FEET_FROM = 1.6;
 
 /**
  * Up to two right ways to fill a field, to be shown where it is wrong: a quantity in metric and in imperial units, two of

@@ -37,6 +37,12 @@ describe("shownQuantity()", () => {
     expect(shownQuantity("180 mm", "length", "imperial", { digits: 2 })).toBe("7.1 in");
   });
 
+  test("shows lengths of parts in inches as far as a tape goes, also those typed in metres", () => {
+    expect(shownQuantity("1.52 m", "length", "imperial", { parts: true })).toBe("59.84 in");
+    expect(shownQuantity("4.5 m", "length", "imperial", { parts: true })).toBe("14.76 ft");
+    expect(shownQuantity("1.5 m", "length", "metric", { parts: true })).toBe("1.5 m");
+  });
+
   test("has a counterpart of the other system for every unit but those of both", () => {
     for (const dimension of Object.keys(units) as Dimension[]) {
       for (const { symbol } of units[dimension]) {

@@ -8,9 +8,14 @@ export interface ShownOptions {
   readonly wind?: boolean;
   /** Lengths in fractions of an inch, as an inch rule shows them. */
   readonly fractions?: boolean;
+  /** Lengths of parts, which are measured with a tape in inches up to `FEET_FROM`; left out: metres are shown in feet. */
+  readonly parts?: boolean;
   /** Significant digits, 4 where left out. */
   readonly digits?: number;
 }
+
+/** Shorter lengths of parts are said in inches, longer ones in feet [m]. */
+export const FEET_FROM = 1.6;
 
 /** The unit that stands for a metric one, and the metric one that stands for an imperial one. Units of both systems are not in it. */
 const counterparts: Readonly<Record<UnitSystem, Readonly<Record<string, string>>>> = Object.freeze({
@@ -78,10 +83,11 @@ export function systemOf(unit: string): UnitSystem | undefined {
  * @param text the quantity as typed
  * @param dimension what it measures
  * @param system the flyer's units
- * @param options wind, fractions, digits
+ * @param options wind, fractions, parts, digits
  * @returns the same text where it is of that system already, of both, or no quantity
  * @example
  * shownQuantity("76 mm", "length", "imperial"); // "2.992 in"
+ * shownQuantity("0.94 m", "length", "imperial", { parts: true }); // "37.01 in"
  */
 export function shownQuantity(
   text: string,
@@ -95,7 +101,8 @@ export function shownQuantity(
   const unit = Object.hasOwn(table, parsed.unit) ? table[parsed.unit] : undefined;
   if (unit === undefined) return text;
   if (options.fractions && unit === "in") return fractionOfInch(parsed.value);
-  const spoken = options.wind && unit === "ft/s" ? "mph" : unit;
+  const short = options.parts && unit === "ft" && Math.abs(parsed.value) < FEET_FROM;
+  const spoken = short ? "in" : options.wind && unit === "ft/s" ? "mph" : unit;
   return formatQuantity(
     parsed.value,
     dimension,

@@ -43,7 +43,7 @@ const names: Readonly<Partial<Record<DeskField, string>>> = Object.freeze({
   weather: "Weather",
 });
 
-/** What the fields measure that are assumed as quantities; the others are assumed in words. */
+/** What the fields measure for which a quantity stands; for the others words do. */
 const dimensions: Readonly<Partial<Record<DeskField, Dimension>>> = Object.freeze({
   noseLength: "length",
   finAt: "length",
@@ -57,6 +57,20 @@ const dimensions: Readonly<Partial<Record<DeskField, Dimension>>> = Object.freez
 });
 
 /**
+ * What stands for a field that a card does not say, in the flyer's units.
+ *
+ * @param text as it would be typed; words stay as they are
+ * @example
+ * deskQuantity("finThickness", "3 mm", "imperial"); // "0.118 in"
+ */
+export function deskQuantity(field: DeskField, text: string, units: UnitSystem): string {
+  const dimension = own(dimensions, field);
+  return dimension === undefined
+    ? text
+    : shownQuantity(text, dimension, units, { digits: 3, parts: field !== "guide" });
+}
+
+/**
  * Something that a card did not say, as a clause.
  *
  * @param units the flyer's own
@@ -65,6 +79,5 @@ const dimensions: Readonly<Partial<Record<DeskField, Dimension>>> = Object.freez
  * assumptionWords({ field: "guide", value: "1.5 m" }, "imperial"); // "Travel on the guide: 4.92 ft"
  */
 export function assumptionWords({ field, value }: DeskAssumption, units: UnitSystem = "metric"): string {
-  const dimension = own(dimensions, field);
-  return `${names[field] ?? field}: ${dimension === undefined ? value : shownQuantity(value, dimension, units, { digits: 3 })}`;
+  return `${names[field] ?? field}: ${deskQuantity(field, value, units)}`;
 }

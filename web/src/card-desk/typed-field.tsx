@@ -1,6 +1,7 @@
-import { acceptedWords, foundWords, type Issue, upperFirst } from "@delaywright/documents";
+import { acceptedWords, deskQuantity, foundWords, type Issue, upperFirst } from "@delaywright/documents";
 import { TextField as AriaTextField, FieldError, Input, Label } from "react-aria-components";
 import { FieldAside } from "../parts/field-notes.js";
+import { useSettings } from "../store/index.js";
 import type { TypedField as Typed } from "./desk-form.js";
 
 interface TypedFieldProps extends Typed {
@@ -12,6 +13,7 @@ interface TypedFieldProps extends Typed {
 
 /** One line of a card, as it is typed. It belongs to no document. */
 export function TypedField({ field, label, aside, leftOut, value, issue, onType }: TypedFieldProps) {
+  const [{ units }] = useSettings();
   const needed = issue?.code === "missing";
   const wrong = issue !== undefined && !needed && value !== "" ? issue : undefined;
   return (
@@ -26,7 +28,12 @@ export function TypedField({ field, label, aside, leftOut, value, issue, onType 
       autoComplete="off"
     >
       <Label>{label}</Label>
-      <Input className="field-control" placeholder={leftOut ?? ""} spellCheck={false} autoCapitalize="off" />
+      <Input
+        className="field-control"
+        placeholder={deskQuantity(field, leftOut ?? "", units)}
+        spellCheck={false}
+        autoCapitalize="off"
+      />
       <FieldAside aside={aside} needed={needed} />
       {wrong !== undefined && (
         <FieldError className="field-error">

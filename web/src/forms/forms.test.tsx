@@ -124,10 +124,11 @@ describe("forms", () => {
   });
 
   test("show a metric quantity in imperial units beside it, never in it", () => {
-    keep("d.rocket.json", { kind: "rocket", version: 1, name: "Demo", diameter: "75 mm" });
+    keep("d.rocket.json", { kind: "rocket", version: 1, name: "Demo", diameter: "75 mm", length: "1.5 m" });
     const page = renderToString(<RocketForm path="d.rocket.json" />);
     expect(page).toContain('value="75 mm"');
     expect(page).toMatch(/= 2\.953 in/);
+    expect(page).toMatch(/= 59\.06 in/);
     expect(page).toContain('placeholder="0.000787 in"');
     expect(page).not.toMatch(/placeholder="[\d.]+ (?:mm|um|m|m\/s)"/);
   });

@@ -44,19 +44,20 @@ export function FieldProblem({ state, field }: { readonly state: Field; readonly
 /** What a quantity is in the flyer's other units; undefined where it was typed in them. */
 export function useConverted(state: Field, wind: boolean): string | undefined {
   const [{ units }] = useSettings();
-  const { value, draft, shape } = state;
+  const { value, draft, shape, kind } = state;
   if (draft !== undefined || typeof value !== "string" || shape?.dimension === undefined) return undefined;
   for (const dimension of shape.dimensions ?? [shape.dimension]) {
-    const shown = shownQuantity(value, dimension, units, { wind });
+    const shown = shownQuantity(value, dimension, units, { wind, parts: kind === "rocket" });
     if (shown !== value) return `= ${shown}`;
   }
   return undefined;
 }
 
 /** What counts while a quantity is left out, in the flyer's units. */
-export function useLeftOut({ shape }: Field, leftOut: string, wind: boolean): string {
+export function useLeftOut({ shape, kind }: Field, leftOut: string, wind: boolean): string {
   const [{ units }] = useSettings();
-  return shape?.dimension === undefined ? leftOut : shownQuantity(leftOut, shape.dimension, units, { wind, digits: 3 });
+  const options = { wind, parts: kind === "rocket", digits: 3 };
+  return shape?.dimension === undefined ? leftOut : shownQuantity(leftOut, shape.dimension, units, options);
 }
 
 export interface FieldAsideProps {
