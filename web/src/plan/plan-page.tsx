@@ -29,6 +29,9 @@ const withoutPictures = ({ answer }: { readonly answer: PlanAnswer }): boolean =
 /** What is not in view is drawn once nothing has changed for so long [ms]. */
 const CALM = 300;
 
+/** Of what a sheet was drawn from last, whichever plan it was of. */
+let lastOrder = 0;
+
 /** A plan: one sheet that follows the day, the answer always in view. */
 export function PlanPage({ path }: { readonly path: string }) {
   const documents = usePlanDocuments(path);
@@ -46,7 +49,10 @@ function PlanOf({ path, documents }: { readonly path: string; readonly documents
   const next = useSame(nextAct({ documents, issues, told, age, prepStep }));
   const states = useSame(sectionStates({ documents, issues, told, age, next, units, prep }));
   const all = useTold(
-    useMemo(() => ({ documents, answer, age, next, states, units }), [documents, answer, age, next, states, units]),
+    useMemo(
+      () => ({ order: ++lastOrder, documents, answer, age, next, states, units }),
+      [documents, answer, age, next, states, units],
+    ),
   );
   // the answer comes first, and typing is never held up: the sheet follows in pieces, what is not in view last
   const sheet = useAfterPaint(all);

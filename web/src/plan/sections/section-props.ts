@@ -7,6 +7,8 @@ import type { SectionState } from "../section-state.js";
 
 /** What all sections of a plan are drawn from. */
 export interface SectionsProps {
+  /** Higher than that of all that the sections were drawn from before. */
+  readonly order: number;
   readonly documents: PlanDocuments;
   readonly answer: PlanAnswer;
   readonly states: readonly SectionState[];
@@ -16,7 +18,7 @@ export interface SectionsProps {
 }
 
 /** What one section is drawn from. `next` is told to the section of the delay alone, which shows the way to the cut. */
-export interface SectionProps extends Omit<SectionsProps, "states"> {
+export interface SectionProps extends Omit<SectionsProps, "order" | "states"> {
   readonly state: SectionState;
 }
 

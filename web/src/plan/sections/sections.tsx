@@ -110,10 +110,10 @@ interface FollowingProps extends SheetProps {
 /** A part of the sheet: it follows every change while it is in view, else once the changes have come to rest. */
 function Following({ id, place, part: Part, drawn, now, calm }: FollowingProps) {
   const near = useNear(place, drawn !== "none" && now.answer.told !== null);
-  const [last, keep] = useState({ shown: now, calm });
-  const next = followed(last, { near, now, calm });
-  if (next !== last) keep(next);
-  const { states, next: act, ...rest } = next.shown;
+  const [last, keep] = useState(now);
+  const shown = followed(last, { near, now, calm });
+  if (shown !== last) keep(shown);
+  const { order: _, states, next: act, ...rest } = shown;
   // a step elsewhere is no reason to draw this anew
   const state = useSame(states.find((each) => each.id === id) ?? null);
   if (state === null || drawn === "none") return null;
