@@ -2,6 +2,7 @@ import { expect, test } from "vitest";
 import { flightD } from "../../reference/trajectories/inputs.js";
 import { openingOf } from "../../test/opening.js";
 import { pickFreeze } from "../../test/pick-freeze.js";
+import { scrambled } from "../../test/scrambled.js";
 import { DrawnValues, setDraw } from "../flight/fast/draw.js";
 import { fastFlight } from "../flight/fast/fast-flight.js";
 import { FastOutcome } from "../flight/fast/outcome.js";
@@ -17,7 +18,7 @@ import { drawTolerance } from "../spread/fly-draw.js";
 import { judgeFlight } from "../spread/judge.js";
 import { JudgeWork } from "../spread/judge-work.js";
 import { judgedSize } from "../spread/outcomes.js";
-import { mixSeed, scramble } from "../spread/scramble.js";
+import { mixSeed } from "../spread/scramble.js";
 import { sobolInteger } from "../spread/sobol.js";
 import type { Spread } from "../spread/spread.js";
 import { delayScatter } from "./delay-scatter.js";
@@ -86,7 +87,7 @@ test("driversOf() agrees with picking and freezing, for the coast and for the od
     Array.from({ length: 1024 }, (_, n) => {
       const z = new Float64Array(flightInputsDrawn.length);
       moving.forEach((i, k) => {
-        z[i] = normalQuantile((scramble(sobolInteger(n, from + k), mixSeed(seed, k)) + 0.5) / 2 ** 32);
+        z[i] = normalQuantile((scrambled(sobolInteger(n, from + k), mixSeed(seed, k)) + 0.5) / 2 ** 32);
       });
       return z;
     });

@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
+import { scrambled } from "../../test/scrambled.js";
 import { drawNormals, drawSize, flightInputsDrawn, scrambleCount } from "./draws.js";
-import { mixSeed, scramble } from "./scramble.js";
+import { mixSeed } from "./scramble.js";
 import { sobolDimensions, sobolInteger } from "./sobol.js";
 
 // check-values section 13, Sobol' points, dimensions 1-6, Gray-code order; recomputed, equal to a scientific library
@@ -32,30 +33,30 @@ test("sobolInteger(): every coordinate of the first 1024 points sums to 511.5", 
   }
 });
 
-test("scramble() keeps one point in each dyadic interval, in every dimension and for any seed", () => {
+test("scrambleIn() keeps one point in each dyadic interval, in every dimension and for any seed", () => {
   for (const seed of [0, 1, 12345, 4294967295])
     for (let d = 0; d < sobolDimensions; d++) {
       const cells = new Set<number>();
-      for (let n = 0; n < 256; n++) cells.add(scramble(sobolInteger(n, d), mixSeed(seed, d)) >>> 24);
+      for (let n = 0; n < 256; n++) cells.add(scrambled(sobolInteger(n, d), mixSeed(seed, d)) >>> 24);
       expect(cells.size).toBe(256);
     }
 });
 
-test("scramble() keeps the balance of the first two dimensions in every elementary box of area 1/64", () => {
+test("scrambleIn() keeps the balance of the first two dimensions in every elementary box of area 1/64", () => {
   for (let bits = 0; bits <= 6; bits++) {
     const boxes = new Set<string>();
     for (let n = 0; n < 64; n++) {
-      const x = scramble(sobolInteger(n, 0), 77);
-      const y = scramble(sobolInteger(n, 1), 78);
+      const x = scrambled(sobolInteger(n, 0), 77);
+      const y = scrambled(sobolInteger(n, 1), 78);
       boxes.add(`${bits === 0 ? 0 : x >>> (32 - bits)},${bits === 6 ? 0 : y >>> (26 + bits)}`);
     }
     expect(boxes.size).toBe(64);
   }
 });
 
-test("scramble(): the same point lands anywhere, evenly, over seeds", () => {
+test("scrambleIn(): the same point lands anywhere, evenly, over seeds", () => {
   const counts = new Array<number>(16).fill(0);
-  for (let seed = 0; seed < 16000; seed++) counts[scramble(0x12345678, mixSeed(seed)) >>> 28]! += 1;
+  for (let seed = 0; seed < 16000; seed++) counts[scrambled(0x12345678, mixSeed(seed)) >>> 28]! += 1;
   const chiSquare = counts.reduce((s, c) => s + (c - 1000) ** 2 / 1000, 0);
   expect(chiSquare).toBeLessThan(37.7); // 99.9 % point of chi-square with 15 degrees of freedom, handbook table
 });

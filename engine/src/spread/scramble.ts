@@ -15,21 +15,12 @@ function reverseBits(x: number): number {
  * Keeps the balance of Sobol' points (each dyadic box keeps its share) and makes each point uniform, so that means over
  * differently seeded scrambles are unbiased and independent.
  *
- * @param x 32-bit integer
+ * @param row where the fraction stands, and then the scrambled one: as the result of a function it may be an object
+ * @param at its place there
  * @param seed 32-bit integer
- * @returns 32-bit integer
  * @source A. B. Owen, Randomly permuted (t,m,s)-nets (1995); hashed as in B. Burley, Practical Hash-based Owen Scrambling,
  *   JCGT 9 (2020), constants memory; the test checks the properties, not the constants
  */
-export function scramble(x: number, seed: number): number {
-  one[0] = x;
-  scrambleIn(one, 0, seed);
-  return one[0]!;
-}
-
-const one = new Uint32Array(1);
-
-/** Replaces a fraction in a row by its `scramble`, as `sobolIn` puts one there. */
 export function scrambleIn(row: Uint32Array, at: number, seed: number): void {
   let r = reverseBits(row[at]!);
   r = (r + seed) | 0;

@@ -41,23 +41,27 @@ export function FieldProblem({ state, field }: { readonly state: Field; readonly
   );
 }
 
+/** How quantities of a field are shown: a rocket is measured with a tape. */
+const shownBy = ({ kind }: Field, wind: boolean) => ({ wind, parts: kind === "rocket" });
+
 /** What a quantity is in the flyer's other units; undefined where it was typed in them. */
 export function useConverted(state: Field, wind: boolean): string | undefined {
   const [{ units }] = useSettings();
-  const { value, draft, shape, kind } = state;
+  const { value, draft, shape } = state;
   if (draft !== undefined || typeof value !== "string" || shape?.dimension === undefined) return undefined;
   for (const dimension of shape.dimensions ?? [shape.dimension]) {
-    const shown = shownQuantity(value, dimension, units, { wind, parts: kind === "rocket" });
+    const shown = shownQuantity(value, dimension, units, shownBy(state, wind));
     if (shown !== value) return `= ${shown}`;
   }
   return undefined;
 }
 
 /** What counts while a quantity is left out, in the flyer's units. */
-export function useLeftOut({ shape, kind }: Field, leftOut: string, wind: boolean): string {
+export function useLeftOut(state: Field, leftOut: string, wind: boolean): string {
   const [{ units }] = useSettings();
-  const options = { wind, parts: kind === "rocket", digits: 3 };
-  return shape?.dimension === undefined ? leftOut : shownQuantity(leftOut, shape.dimension, units, options);
+  const dimension = state.shape?.dimension;
+  const options = { ...shownBy(state, wind), digits: 3 };
+  return dimension === undefined ? leftOut : shownQuantity(leftOut, dimension, units, options);
 }
 
 export interface FieldAsideProps {
